@@ -1,0 +1,100 @@
+package org.capwright.job;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.units.UnitSystem;
+import org.capwright.units.UnreadableQuantityException;
+
+/** Reads what was typed into a job. Reports every problem at once; never clamps, never guesses. */
+public final class JobReader {
+    private final JobText text;
+    private final UnitSystem bare;
+    private final Map<String, Object> values = new HashMap<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    private JobReader(JobText text) {
+        this.text = text;
+        this.bare = text.at(JobInputs.UNITS.path()).filter("mm"::equals).map(mm -> UnitSystem.METRIC).orElse(UnitSystem.INCH);
+    }
+
+    /**
+     * Reads a job.
+     *
+     * @param text what was typed
+     * @return the job, or every problem in it
+     */
+    public static JobReading read(JobText text) {
+        return new JobReader(text).reading();
+    }
+
+    private JobReading reading() {
+        if (newerVersion()) {
+            return new JobReading(Optional.empty(), problems);
+        }
+        text.texts().forEach(this::refuseUnknown);
+        for (Input<?> input : Inputs.all()) {
+            int size = input.path().contains("[]") ? text.listSize(listOf(input)) : -1;
+            if (size < 0) {
+                readOne(input);
+            }
+            for (int i = 0; i < size; i++) {
+                readOne(input.at(i));
+            }
+        }
+        if (problems.isEmpty()) {
+            CapJob job = new CapJob(text, values);
+            problems.addAll(JobRules.problems(job));
+            return new JobReading(problems.isEmpty() ? Optional.of(job) : Optional.empty(), problems);
+        }
+        return new JobReading(Optional.empty(), problems);
+    }
+
+    private static String listOf(Input<?> input) {
+        return input.path().substring(0, input.path().indexOf("[]"));
+    }
+
+    private boolean newerVersion() {
+        String version = text.at(JobInputs.VERSION.path()).orElse("1");
+        boolean newer = version.matches("\\d{1,9}") && Integer.parseInt(version) > JobInputs.NEWEST_VERSION;
+        if (newer) {
+            problems.add(new Problem(JobInputs.VERSION.path(), version, "this job file is of a newer version than this program"
+                    + " reads (up to " + JobInputs.NEWEST_VERSION + ")", "Open it with a newer Capwright"));
+        }
+        return newer;
+    }
+
+    private void refuseUnknown(String path, String typed) {
+        if (Inputs.at(path).isPresent() || Inputs.LISTS.contains(path)) {
+            return;
+        }
+        String remedy = Inputs.nearest(path).map(name -> "Did you mean \"" + name + "\"?").orElse("Take it out");
+        problems.add(new Problem(path, typed, "there is no such field", remedy.replaceAll("\\?$", "")));
+    }
+
+    private <T> void readOne(Input<T> input) {
+        Optional<String> typed = text.at(input.path());
+        String chosen = typed.or(input::fallback).orElse("");
+        if (input.required() && chosen.isBlank()) {
+            problems.add(new Problem(input.path(), "", "must be given, " + input.allowed(),
+                    "Type it, such as \"" + input.kind().example() + "\""));
+        } else if (!(input.mayBeAuto() && chosen.strip().equals(Input.AUTO))) {
+            readValue(input, chosen);
+        }
+    }
+
+    private <T> void readValue(Input<T> input, String chosen) {
+        try {
+            T value = input.read(chosen, bare);
+            if (Ranges.contains(input, value)) {
+                values.put(input.path(), value);
+            } else {
+                problems.add(new Problem(input.path(), chosen, "must be " + input.allowed(), "Type a value in that range"));
+            }
+        } catch (UnreadableQuantityException e) {
+            problems.add(new Problem(input.path(), chosen, e.getMessage(), "Type " + input.allowed()));
+        }
+    }
+}

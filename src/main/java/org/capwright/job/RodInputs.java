@@ -1,0 +1,64 @@
+package org.capwright.job;
+
+import org.capwright.metal.Metal;
+import org.capwright.units.Length;
+
+/** Pivot rods, their bushings, and the doubler plates that hold those. */
+public final class RodInputs {
+    /** Metal of the rods. */
+    public static final Input<Metal> METAL = SheetInputs.metal("rods").or(Metal.STAINLESS_304.word());
+    /** Diameter of the rods. */
+    public static final Input<Length> DIAMETER = Input.length("rods.diameter", "diameter").between("1/8 in", "2 in")
+            .or("1/2 in").help("Solid round bar, welded on top of the leaf.");
+    /** Rod axis from the hinge-flange outside face. */
+    public static final Input<Length> OFFSET = Input.length("rods.offset", "offset").between("1/16 in", "4 in").orAuto()
+            .help("Rod axis from the hinge flange's outside face, into the leaf. Auto: half the rod's diameter.");
+    /** End play on each side. */
+    public static final Input<Length> END_PLAY = Input.length("rods.endPlay", "end play a side")
+            .between("0 in", "1/2 in").or("1/16 in").help("Free play between bushing flange and washer, on each side.");
+    /** Outside diameter of the washers. */
+    public static final Input<Length> WASHER_OUTSIDE = Input.length("rods.washer.outside", "washer outside")
+            .between("1/4 in", "4 in").orAuto().help("Outside diameter of the end washers. Auto: twice the rod's diameter.");
+    /** Thickness of the washers. */
+    public static final Input<Length> WASHER_THICKNESS = Input.length("rods.washer.thickness", "washer thickness")
+            .between("0.02 in", "1/2 in").or("0.0747 in").help("Thickness of the end washers.");
+    /** Bore of the bushings. */
+    public static final Input<Length> BUSHING_BORE = Input.length("bushings.bore", "bore").between("1/8 in", "2 in")
+            .orAuto().help("Bore of the flanged bushings. Auto: the rod's diameter. Measure the part in hand.");
+    /** Outside diameter of the bushings' body. */
+    public static final Input<Length> BUSHING_OUTSIDE = Input.length("bushings.outside", "outside")
+            .between("3/16 in", "3 in").orAuto().help("Outside diameter of the body, the size of its hole. Measure the part in hand.");
+    /** Outside diameter of the bushings' flange. */
+    public static final Input<Length> BUSHING_FLANGE_OUTSIDE = Input.length("bushings.flangeOutside", "flange outside")
+            .between("1/4 in", "4 in").orAuto().help("Outside diameter of the flange.");
+    /** Thickness of the bushings' flange. */
+    public static final Input<Length> BUSHING_FLANGE_THICKNESS = Input.length("bushings.flangeThickness", "flange thickness")
+            .between("1/32 in", "1/2 in").orAuto().help("Thickness of the flange.");
+    /** Length of the bushings under the flange. */
+    public static final Input<Length> BUSHING_LENGTH = Input.length("bushings.length", "length under flange")
+            .between("1/16 in", "4 in").orAuto()
+            .help("Length of the body under the flange. Auto: just long enough to end flush with the hood's inside.");
+    /** Metal of the doubler plates. */
+    public static final Input<Metal> DOUBLER_METAL = SheetInputs.metal("doublers").or(Metal.GALVANIZED.word());
+    /** Thickness of the doubler plates. */
+    public static final Input<Length> DOUBLER_THICKNESS = Input.length("doublers.thickness", "thickness")
+            .between("1/32 in", "1/2 in").or("1/8 in").help("Thickness of the flat plate outside the hood that holds the bushings.");
+    /** Height of the doubler plates. */
+    public static final Input<Length> DOUBLER_HEIGHT = Input.length("doublers.height", "height").between("1/2 in", "8 in")
+            .or("2 in").help("Height of the plate, centred on the rod.");
+    /** Edge of the plate beyond the bushing flange. */
+    public static final Input<Length> DOUBLER_MARGIN = Input.length("doublers.margin", "side margin")
+            .between("0 in", "4 in").or("1/2 in").help("Plate beyond the bushing flanges on each side.");
+
+    /** The rods, in order. */
+    static final Group RODS = Group.of("rods", "Rods", METAL, DIAMETER, OFFSET, END_PLAY, WASHER_OUTSIDE, WASHER_THICKNESS);
+    /** The bushings, in order. */
+    static final Group BUSHINGS = Group.of("bushings", "Bushings", BUSHING_BORE, BUSHING_OUTSIDE,
+            BUSHING_FLANGE_OUTSIDE, BUSHING_FLANGE_THICKNESS, BUSHING_LENGTH);
+    /** The doublers, in order. */
+    static final Group DOUBLERS = Group.of("doublers", "Doubler plates", DOUBLER_METAL, DOUBLER_THICKNESS,
+            DOUBLER_HEIGHT, DOUBLER_MARGIN);
+
+    private RodInputs() {
+    }
+}
