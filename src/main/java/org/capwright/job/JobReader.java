@@ -67,11 +67,22 @@ public final class JobReader {
     }
 
     private void refuseUnknown(String path, String typed) {
-        if (Inputs.at(path).isPresent() || Inputs.LISTS.contains(path)) {
+        if (Inputs.at(path).isPresent()) {
+            return;
+        }
+        if (Inputs.LISTS.contains(path)) {
+            refuseListText(path, typed);
             return;
         }
         String remedy = Inputs.nearest(path).map(name -> "Did you mean \"" + name + "\"?").orElse("Take it out");
         problems.add(new Problem(path, typed, "there is no such field", remedy.replaceAll("\\?$", "")));
+    }
+
+    private void refuseListText(String path, String typed) {
+        if (!typed.equals(Input.AUTO) && !typed.equals(JobText.EMPTY_LIST)) {
+            problems.add(new Problem(path, typed, "must be a list, \"" + JobText.EMPTY_LIST + "\", or " + Input.AUTO,
+                    "Type its elements, or one of these words"));
+        }
     }
 
     private <T> void readOne(Input<T> input) {
