@@ -18,9 +18,6 @@ public final class JobSchema {
     private final Map<String, Object> root = object();
 
     private JobSchema() {
-        root.put("title", "Capwright job");
-        root.put("description", "What a shop decides about a round rooftop exhaust cap. Quantities are texts with their unit,"
-                + " such as \"24 1/2 in\"; a bare number takes the unit of job.units.");
         for (Group group : Inputs.GROUPS) {
             group.inputs().forEach(this::add);
             describe(group);
@@ -35,6 +32,9 @@ public final class JobSchema {
     public static String text() {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("title", "Capwright job");
+        schema.put("description", "What a shop decides about a round rooftop exhaust cap. Quantities are texts with their"
+                + " unit, such as \"24 1/2 in\"; a bare number takes the unit of job.units.");
         schema.putAll(new JobSchema().root);
         return PrettyJson.print(schema);
     }
