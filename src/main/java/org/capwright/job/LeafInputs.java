@@ -50,29 +50,17 @@ public final class LeafInputs {
     public static final Input<Length> RELIEF_HOLE = Input.length("leaves.reliefHole", "relief hole")
             .between("1/32 in", "1/2 in").orAuto()
             .help("Diameter of the hole drilled where two bend lines meet. Auto: twice the thickness, at least 1/8 in.");
-    /** What places the joints of four or six leaves. */
-    public static final Input<Split> SPLIT = Input.choice("leaves.split", "joints by", Split.class)
-            .or(Split.EQUAL_LENGTH.word())
-            .help("For four or six leaves: joints placed for equal leaf lengths, or for equal lift pressure.");
     /** First joint from the axis. */
     public static final Input<Length> FIRST_JOINT = Input.length("leaves.firstJoint", "first joint")
-            .between("1 in", "48 in").orAuto().help("Distance of the first joint from the stack's axis, for four or six leaves.");
+            .between("1 in", "48 in").orAuto().help("Distance of the first joint from the stack's axis, for four or six leaves. Auto: equal leaf lengths.");
     /** Second joint from the axis. */
     public static final Input<Length> SECOND_JOINT = Input.length("leaves.secondJoint", "second joint")
-            .between("1 in", "48 in").orAuto().help("Distance of the second joint from the stack's axis, for six leaves.");
+            .between("1 in", "48 in").orAuto().help("Distance of the second joint from the stack's axis, for six leaves. Auto: equal leaf lengths.");
 
     /** All of them, in order. */
     static final Group GROUP = Group.of("leaves", "Leaves", COUNT, SHEET, COVER, GAP, DRIP_FLANGE, HINGE_FLANGE,
-            FLANGE_ANGLE, BEND, KAPPA, TRIM, PASSES, BITE, CORNER_GAP, RELIEF_HOLE, SPLIT, FIRST_JOINT, SECOND_JOINT);
+            FLANGE_ANGLE, BEND, KAPPA, TRIM, PASSES, BITE, CORNER_GAP, RELIEF_HOLE, FIRST_JOINT, SECOND_JOINT);
 
     private LeafInputs() {
-    }
-
-    /** What places the joints between leaves. */
-    public enum Split implements Word {
-        /** All leaves of a half have the same length. */
-        EQUAL_LENGTH,
-        /** All leaves of a half lift at the same pressure. */
-        EQUAL_LIFT
     }
 }

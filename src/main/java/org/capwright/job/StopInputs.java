@@ -16,11 +16,14 @@ public final class StopInputs {
     /** Depth of the bar's legs below the hood's top. */
     public static final Input<Length> DEPTH = Input.length("stop.depth", "depth").between("1/2 in", "12 in").or("1 1/2 in")
             .help("How far the bar's legs hang below the hood's top edge.");
+    /** Gap between the bar's ends and the hood. */
+    public static final Input<Length> END_GAP = Input.length("stop.endGap", "end gap").between("0 in", "1/4 in")
+            .or("1/32 in").help("Gap between the bar's ends and the hood's inside, closed by the weld.");
     /** How it is bent. */
     public static final BendInputs BEND = BendInputs.of("stop");
 
     /** All of them, in order. */
-    static final Group GROUP = Group.of("stop", "Stop", SHEET, OPEN_ANGLE, WIDTH, DEPTH, BEND);
+    static final Group GROUP = Group.of("stop", "Stop", SHEET, OPEN_ANGLE, WIDTH, DEPTH, END_GAP, BEND);
 
     private StopInputs() {
     }

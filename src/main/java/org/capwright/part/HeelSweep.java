@@ -1,0 +1,149 @@
+package org.capwright.part;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The heel of a leaf: the strip inboard of the rod axis and its hinge flange, which go down into the gutter as the leaf
+ * goes up. In the plane across the rods, relative to the rod axis ({@code u} outboard, {@code w} up), the flange is the
+ * polygon top edge, outer lip, inner lip, root, underside below the rod. Mould lines count, so the result is on the safe
+ * side by less than a bend radius.
+ */
+public final class HeelSweep {
+    private static final int SAMPLES = 48;
+    private static final int NARROWINGS = 60;
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    private final double axisZMm;
+    private final double[] u;
+    private final double[] w;
+
+    private HeelSweep(double axisZMm, double[] u, double[] w) {
+        this.axisZMm = axisZMm;
+        this.u = u;
+        this.w = w;
+    }
+
+    /**
+     * The heel of a leaf.
+     *
+     * @param offsetMm rod axis from the hinge flange's outside face, o
+     * @param rodRadiusMm rod radius, r
+     * @param flangeMm hinge flange depth along its outside, f_h
+     * @param thicknessMm leaf thickness, t
+     * @param turnRad turn of the flange from flat
+     * @return the heel
+     */
+    public static HeelSweep of(double offsetMm, double rodRadiusMm, double flangeMm, double thicknessMm, double turnRad) {
+        double s = Math.sin(turnRad);
+        double c = Math.cos(turnRad);
+        double lipU = -offsetMm - flangeMm * c;
+        double lipW = -rodRadiusMm - flangeMm * s;
+        double root = thicknessMm * (1 - c) / s;
+        double[] u = {-offsetMm, lipU, lipU + thicknessMm * s, -offsetMm + thicknessMm * s - root * c, 0};
+        double[] w = {-rodRadiusMm, lipW, lipW - thicknessMm * c, -rodRadiusMm - thicknessMm, -rodRadiusMm - thicknessMm};
+        return new HeelSweep(thicknessMm + rodRadiusMm, u, w);
+    }
+
+    /**
+     * How far outboard of the rod axis the heel reaches below the rim at an opening.
+     *
+     * @param openRad opening
+     * @return mm; negative infinity where nothing of the heel is below the rim
+     */
+    public double reachMm(double openRad) {
+        double s = Math.sin(openRad);
+        double c = Math.cos(openRad);
+        double reach = Double.NEGATIVE_INFINITY;
+        double lastX = u[u.length - 1] * c - w[u.length - 1] * s;
+        double lastZ = axisZMm + u[u.length - 1] * s + w[u.length - 1] * c;
+        for (int i = 0; i < u.length; i++) {
+            double x = u[i] * c - w[i] * s;
+            double z = axisZMm + u[i] * s + w[i] * c;
+            if (z <= 0) {
+                reach = Math.max(reach, x);
+            }
+            if (z > 0 != lastZ > 0) {
+                reach = Math.max(reach, x + (lastX - x) * z / (z - lastZ));
+            }
+            lastX = x;
+            lastZ = z;
+        }
+        return reach;
+    }
+
+    /**
+     * How deep below the rim the heel is at an opening.
+     *
+     * @param openRad opening
+     * @return mm, negative where all of it is above the rim
+     */
+    public double depthMm(double openRad) {
+        double s = Math.sin(openRad);
+        double c = Math.cos(openRad);
+        double depth = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < u.length; i++) {
+            depth = Math.max(depth, -(axisZMm + u[i] * s + w[i] * c));
+        }
+        return depth;
+    }
+
+    /**
+     * The farthest reach over the swing.
+     *
+     * @param stopRad opening at the stop
+     * @return where and how far
+     */
+    public Most farthest(double stopRad) {
+        return most(this::reachMm, stopRad);
+    }
+
+    /**
+     * The deepest point of the swing; for a square flange and a stop beyond it {@code sqrt(o^2 + h_h^2) - z_r}.
+     *
+     * @param stopRad opening at the stop
+     * @return where and how deep
+     */
+    public Most deepest(double stopRad) {
+        return most(this::depthMm, stopRad);
+    }
+
+    /**
+     * A largest value over the swing.
+     *
+     * @param openRad opening at which it happens
+     * @param mm the value
+     */
+    public record Most(double openRad, double mm) {
+    }
+
+    private static Most most(DoubleUnaryOperator f, double stopRad) {
+        int best = 0;
+        double bestValue = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i <= SAMPLES; i++) {
+            double value = f.applyAsDouble(stopRad * i / SAMPLES);
+            if (value > bestValue) {
+                best = i;
+                bestValue = value;
+            }
+        }
+        double step = stopRad / SAMPLES;
+        Most refined = refine(f, Math.max(0, (best - 1) * step), Math.min(stopRad, (best + 1) * step));
+        return refined.mm() > bestValue ? refined : new Most(best * step, bestValue);
+    }
+
+    /** Golden-section search between two samples around the largest. */
+    private static Most refine(DoubleUnaryOperator f, double from, double to) {
+        double a = from;
+        double b = to;
+        for (int i = 0; i < NARROWINGS; i++) {
+            double left = b - GOLDEN * (b - a);
+            double right = a + GOLDEN * (b - a);
+            if (f.applyAsDouble(left) < f.applyAsDouble(right)) {
+                a = left;
+            } else {
+                b = right;
+            }
+        }
+        return new Most((a + b) / 2, f.applyAsDouble((a + b) / 2));
+    }
+}

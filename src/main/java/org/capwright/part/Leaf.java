@@ -1,0 +1,141 @@
+package org.capwright.part;
+
+import java.util.Optional;
+import org.capwright.metal.Bend;
+
+/**
+ * A damper leaf on the +x side: a slab of a disc between its hinge edge and either the arc or a free chord, with drip
+ * flanges turned down all round.
+ *
+ * @param number 1 for the leaf next to the middle, then outwards
+ * @param sheet what it is cut from
+ * @param slab where it lies, formed
+ * @param rodAxisMm rod axis, x
+ * @param rodAxisZMm rod axis, z
+ * @param rodRadiusMm radius of the rod on its top face
+ * @param curveFlangeMm drip flange depth on the curve (and on a free chord), outside
+ * @param hingeFlangeMm drip flange depth on the hinge edge, outside
+ * @param bend bend of every flange
+ * @param hingeCorner corner of hinge edge and arc
+ * @param freeCorner corner of free chord and arc, where there is a free chord
+ * @param shrink shrinking of the curved flange
+ * @param cornerGapMm weld gap at the corners
+ * @param reliefHoleMm diameter of the relief holes
+ * @param balance mass and centre of gravity
+ */
+public record Leaf(int number, Sheet sheet, Slab slab, double rodAxisMm, double rodAxisZMm, double rodRadiusMm,
+                   double curveFlangeMm, double hingeFlangeMm, Bend bend, Corner hingeCorner,
+                   Optional<Corner> freeCorner, Shrink shrink, double cornerGapMm, double reliefHoleMm,
+                   Balance balance) {
+    /**
+     * Where a leaf lies in plan: between two chords of the leaf circle, or one chord and the arc.
+     *
+     * @param hingeEdgeMm hinge flange's outside face, x
+     * @param freeEdgeMm free chord's outside face, x; the leaf radius where the leaf ends in the arc
+     * @param radiusMm leaf radius, outside of the formed curved flange
+     */
+    public record Slab(double hingeEdgeMm, double freeEdgeMm, double radiusMm) {
+        /**
+         * Whether the leaf ends in a chord, with another leaf beyond it.
+         *
+         * @return false for the outermost leaf
+         */
+        public boolean freeChord() {
+            return freeEdgeMm < radiusMm;
+        }
+
+        /**
+         * Azimuth of the corner at the hinge edge.
+         *
+         * @return radians
+         */
+        public double hingeAzimuthRad() {
+            return Math.acos(hingeEdgeMm / radiusMm);
+        }
+
+        /**
+         * Azimuth of the corner at the free chord.
+         *
+         * @return radians; 0 where the leaf ends in the arc
+         */
+        public double freeAzimuthRad() {
+            return freeChord() ? Math.acos(freeEdgeMm / radiusMm) : 0;
+        }
+
+        /**
+         * Angle of all its arcs together.
+         *
+         * @return radians
+         */
+        public double arcRad() {
+            return 2 * (hingeAzimuthRad() - freeAzimuthRad());
+        }
+    }
+
+    /**
+     * Mass and centre of gravity of the formed leaf, without its rod.
+     *
+     * @param massKg mass
+     * @param outboardMm centre of gravity from the rod axis, outboard
+     * @param upMm centre of gravity from the rod axis, up (negative)
+     */
+    public record Balance(double massKg, double outboardMm, double upMm) {
+    }
+
+    /**
+     * How far the lip stands out from the mould line: nothing for a flange bent square.
+     *
+     * @param depthMm flange depth
+     * @return mm
+     */
+    public double lipOutMm(double depthMm) {
+        return depthMm * Math.cos(bend.turnRad());
+    }
+
+    /**
+     * How far the lip hangs below the top face.
+     *
+     * @param depthMm flange depth
+     * @return mm
+     */
+    public double lipDownMm(double depthMm) {
+        return depthMm * Math.sin(bend.turnRad());
+    }
+
+    /**
+     * Length of the leaf from its rod axis to its free edge.
+     *
+     * @return mm
+     */
+    public double reachMm() {
+        return slab.freeEdgeMm() - rodAxisMm;
+    }
+
+    /**
+     * Hinge side of the blank, x: the mould line less flange depth and bend deduction.
+     *
+     * @return mm
+     */
+    public double blankHingeEdgeMm() {
+        return slab.hingeEdgeMm() - (hingeFlangeMm - bend.deductionMm());
+    }
+
+    /**
+     * Free-chord side of the blank, x; the blank's radius where the leaf ends in the arc.
+     *
+     * @return mm
+     */
+    public double blankFreeEdgeMm() {
+        return slab.freeChord() ? slab.freeEdgeMm() + curveFlangeMm - bend.deductionMm() : shrink.blankRadiusMm();
+    }
+
+    /**
+     * Height of the top face's outermost point above the rim at an opening.
+     *
+     * @param openRad opening
+     * @return mm
+     */
+    public double tipHeightMm(double openRad) {
+        return rodAxisZMm + reachMm() * Math.sin(openRad) - rodRadiusMm * Math.cos(openRad);
+    }
+}
