@@ -14,6 +14,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
 
 /** Flattens JSON to texts by path. Numbers keep the digits they are written with. */
@@ -33,9 +34,16 @@ final class JobParser {
     /** Reads the bytes of a file; the path is for messages only. */
     static JobText parse(Path file, byte[] bytes) {
         try (JsonParser parser = new JsonFactory().createParser(ObjectReadContext.empty(), bytes)) {
-            return new JobParser(file, parser).root();
+            return new JobParser(file, parser).job();
+        }
+    }
+
+    private JobText job() {
+        try {
+            return root();
         } catch (JacksonException e) {
-            throw new UnreadableJobException(file, e.getLocation(), "this is not well-formed JSON ("
+            TokenStreamLocation place = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+            throw new UnreadableJobException(file, place, "this is not well-formed JSON ("
                     + e.getOriginalMessage().lines().findFirst().orElse("") + ")");
         }
     }
