@@ -15,6 +15,7 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.io.ContentReference;
 import tools.jackson.core.json.JsonFactory;
 
 /** Flattens JSON to texts by path. Numbers keep the digits they are written with. */
@@ -35,6 +36,8 @@ final class JobParser {
     static JobText parse(Path file, byte[] bytes) {
         try (JsonParser parser = new JsonFactory().createParser(ObjectReadContext.empty(), bytes)) {
             return new JobParser(file, parser).job();
+        } catch (JacksonException e) { // before the first token: the bytes are in no encoding that JSON has
+            throw malformed(file, new TokenStreamLocation(ContentReference.unknown(), 0, 1, 1), e);
         }
     }
 
@@ -43,9 +46,13 @@ final class JobParser {
             return root();
         } catch (JacksonException e) {
             TokenStreamLocation place = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
-            throw new UnreadableJobException(file, place, "this is not well-formed JSON ("
-                    + e.getOriginalMessage().lines().findFirst().orElse("") + ")");
+            throw malformed(file, place, e);
         }
+    }
+
+    private static UnreadableJobException malformed(Path file, TokenStreamLocation place, JacksonException e) {
+        return new UnreadableJobException(file, place, "this is not well-formed JSON ("
+                + e.getOriginalMessage().lines().findFirst().orElse("") + ")");
     }
 
     private JobText root() {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.capwright.job.JobText;
 import org.junit.jupiter.api.Test;
@@ -143,6 +144,19 @@ class JobFilesTest {
     @Test
     void deepNestingIsRefused() {
         assertThatThrownBy(() -> read("{\"a\":".repeat(5000))).isInstanceOf(UnreadableJobException.class);
+    }
+
+    @Test
+    void bytesThatAreNoTextAreRefused() throws IOException {
+        Random random = new Random(7);
+        for (int i = 0; i < 2000; i++) {
+            byte[] bytes = new byte[random.nextInt(40)];
+            random.nextBytes(bytes);
+            Path file = Files.write(folder.resolve("bytes.json"), bytes);
+            assertThatThrownBy(() -> JobFiles.read(file)).as("seed 7, round " + i).isInstanceOf(UnreadableJobException.class);
+        }
+        Path file = Files.write(folder.resolve("bytes.json"), new byte[] {0, 0, (byte) 0xFF, (byte) 0xFE, 1, 2, 3, 4});
+        assertThatThrownBy(() -> JobFiles.read(file)).isInstanceOf(UnreadableJobException.class);
     }
 
     @Test
