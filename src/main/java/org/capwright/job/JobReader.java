@@ -67,11 +67,22 @@ public final class JobReader {
     }
 
     private void refuseUnknown(String path, String typed) {
-        if (Inputs.at(path).isPresent() || Inputs.LISTS.contains(path)) {
+        if (Inputs.at(path).isPresent()) {
             return;
         }
-        String remedy = Inputs.nearest(path).map(name -> "Did you mean \"" + name + "\"?").orElse("Take it out");
-        problems.add(new Problem(path, typed, "there is no such field", remedy.replaceAll("\\?$", "")));
+        if (Inputs.LISTS.contains(path)) {
+            refuseListText(path, typed);
+            return;
+        }
+        String remedy = Inputs.nearest(path).map(name -> "Write \"" + name + "\" if you meant that").orElse("Take it out");
+        problems.add(new Problem(path, typed, "there is no such field", remedy));
+    }
+
+    private void refuseListText(String path, String typed) {
+        if (!typed.equals(Input.AUTO) && !typed.equals(JobText.EMPTY_LIST)) {
+            problems.add(new Problem(path, typed, "must be a list, \"" + JobText.EMPTY_LIST + "\", or " + Input.AUTO,
+                    "Type its elements, or one of these words"));
+        }
     }
 
     private <T> void readOne(Input<T> input) {
@@ -94,7 +105,14 @@ public final class JobReader {
                 problems.add(new Problem(input.path(), chosen, "must be " + input.allowed(), "Type a value in that range"));
             }
         } catch (UnreadableQuantityException e) {
-            problems.add(new Problem(input.path(), chosen, e.getMessage(), "Type " + input.allowed()));
+            problems.add(new Problem(input.path(), chosen, reason(chosen, e),
+                    input.kind().words().isEmpty() ? "Type " + input.allowed() : "Type one of these"));
         }
+    }
+
+    /** The message without the text that it starts with, which a problem quotes by itself. */
+    private static String reason(String chosen, UnreadableQuantityException e) {
+        String quoted = '"' + chosen + "\" ";
+        return e.getMessage().startsWith(quoted) ? e.getMessage().substring(quoted.length()) : e.getMessage();
     }
 }

@@ -103,7 +103,7 @@ public record Kind<T>(String name, String example, boolean numeric, List<String>
         int index = words.indexOf(text.strip());
         if (index < 0) {
             String known = words.stream().map(word -> '"' + word + '"').collect(Collectors.joining(", "));
-            String near = NearestName.of(text, words).map(word -> "; did you mean \"" + word + "\"?").orElse("");
+            String near = NearestName.of(text, words).map(word -> " (did you mean \"" + word + "\"?)").orElse("");
             throw new UnreadableQuantityException("\"" + text + "\" is not one of " + known + near);
         }
         return index;

@@ -1,0 +1,116 @@
+package org.capwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MainTest {
+    private static final String DEMO = Path.of("demo-jobs", "kiln-room.json").toString();
+
+    @TempDir
+    private Path folder;
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void withoutWordsItPrintsItsUse() {
+        assertThat(run()).isEqualTo(0);
+        assertThat(out.toString()).startsWith("Usage: capwright").contains("check", "figures", "cut");
+    }
+
+    @Test
+    void helpAndVersion() {
+        assertThat(run("--help")).isEqualTo(0);
+        assertThat(out.toString()).startsWith("Usage: capwright");
+        out.getBuffer().setLength(0);
+        assertThat(run("--version")).isEqualTo(0);
+        assertThat(out.toString().strip()).matches("Capwright \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?");
+    }
+
+    @Test
+    void checkSaysThatEveryInputIsGood() {
+        assertThat(run("check", DEMO)).isEqualTo(0);
+        assertThat(out.toString().strip()).isEqualTo(DEMO + ": every input is good");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void checkNamesEveryProblemOnALineOfItsOwn() throws IOException {
+        Path job = job("{\"stack\": {\"outsideDiameter\": \"2 in\"}, \"leaves\": {\"count\": 3}}");
+
+        assertThat(run("check", job.toString())).isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString().lines()).containsExactly(
+                "stack.outsideDiameter: \"2 in\": must be 4 in to 96 in. Type a value in that range.",
+                "leaves.count: \"3\": is not one of \"2\", \"4\", \"6\" (did you mean \"2\"?). Type one of these.");
+    }
+
+    @Test
+    void malformedJobsAreBadInput() throws IOException {
+        assertThat(run("check", job("{").toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("job.json, line 1, column ");
+    }
+
+    @Test
+    void aMissingFileIsTold() {
+        String missing = folder.resolve("none.json").toString();
+
+        assertThat(run("figures", missing)).isEqualTo(3);
+        assertThat(err.toString().strip()).isEqualTo(missing + " could not be read: there is no such file or folder.");
+    }
+
+    @Test
+    void wrongWordsAreBadInput() {
+        assertThat(run("paint", DEMO)).isEqualTo(2);
+        assertThat(run("check")).isEqualTo(2);
+        assertThat(run("cut", DEMO)).isEqualTo(2);
+        assertThat(run("cut", DEMO, "--to", folder.resolve("x").toString(), "--paper", "napkin")).isEqualTo(2);
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void cutFillsAFolder() {
+        Path to = folder.resolve("cut");
+
+        assertThat(run("cut", DEMO, "--to", to.toString(), "--paper", "a4", "--whole")).isEqualTo(0);
+        assertThat(to).isNotEmptyDirectory();
+        assertThat(out.toString().lines().map(Path::of)).allMatch(Files::isRegularFile);
+    }
+
+    @Test
+    void cutWritesNothingFromABadJob() throws IOException {
+        Path job = job("{}");
+
+        assertThat(run("cut", job.toString(), "--to", folder.resolve("cut").toString())).isEqualTo(2);
+        assertThat(folder.resolve("cut")).doesNotExist();
+    }
+
+    @Test
+    void cutIntoAFileIsTold() throws IOException {
+        Path taken = Files.writeString(folder.resolve("taken"), "text");
+
+        assertThat(run("cut", DEMO, "--to", taken.toString())).isEqualTo(3);
+        assertThat(err.toString().strip()).isEqualTo(taken + " is a file. Name a folder to write into.");
+        assertThat(taken).hasContent("text");
+    }
+
+    @Test
+    void figuresNameTheJob() {
+        assertThat(run("figures", DEMO)).isEqualTo(0);
+        assertThat(out.toString()).contains("Kiln room, pottery school");
+    }
+
+    private int run(String... words) {
+        return Main.run(words, new PrintWriter(out, true), new PrintWriter(err, true));
+    }
+
+    private Path job(String json) throws IOException {
+        return Files.writeString(folder.resolve("job.json"), json);
+    }
+}
