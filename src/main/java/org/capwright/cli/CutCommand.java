@@ -1,10 +1,18 @@
 package org.capwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.capwright.blank.Blank;
+import org.capwright.blank.Blanks;
+import org.capwright.blank.Writing;
+import org.capwright.export.JobTag;
+import org.capwright.export.SvgFile;
 import org.capwright.job.CapJob;
+import org.capwright.part.Cap;
 import org.capwright.store.JobFiles;
+import org.capwright.store.JobStamp;
 import org.capwright.store.StagedFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,5 +50,10 @@ final class CutCommand implements Callable<Integer> {
     /** The one place where files are written. */
     private void writeAll(CapJob job, Path staging) throws IOException {
         JobFiles.write(staging.resolve("job.json"), job.text());
+        JobTag tag = JobTag.of(job, JobStamp.of(job.text()));
+        Path blanksFolder = Files.createDirectory(staging.resolve("blanks"));
+        for (Blank blank : Blanks.of(Cap.solve(job))) {
+            SvgFile.write(blanksFolder.resolve(blank.id() + ".svg"), blank, tag, Writing.of(job).format());
+        }
     }
 }

@@ -19,13 +19,15 @@ import org.capwright.metal.Bend;
  * @param hingeCorner corner of hinge edge and arc
  * @param freeCorner corner of free chord and arc, where there is a free chord
  * @param shrink shrinking of the curved flange
- * @param cornerGapMm weld gap at the corners
+ * @param hingeRelief notch of the blank at the hinge corner
+ * @param freeRelief notch of the blank at the free chord's corner, where there is one
  * @param reliefHoleMm diameter of the relief holes
  * @param balance mass and centre of gravity
  */
 public record Leaf(int number, Sheet sheet, Slab slab, double rodAxisMm, double rodAxisZMm, double rodRadiusMm,
                    double curveFlangeMm, double hingeFlangeMm, Bend bend, Corner hingeCorner,
-                   Optional<Corner> freeCorner, Shrink shrink, double cornerGapMm, double reliefHoleMm,
+                   Optional<Corner> freeCorner, Shrink shrink, CornerRelief hingeRelief,
+                   Optional<CornerRelief> freeRelief, double reliefHoleMm,
                    Balance balance) {
     /**
      * Where a leaf lies in plan: between two chords of the leaf circle, or one chord and the arc.
@@ -127,6 +129,24 @@ public record Leaf(int number, Sheet sheet, Slab slab, double rodAxisMm, double 
      */
     public double blankFreeEdgeMm() {
         return slab.freeChord() ? slab.freeEdgeMm() + curveFlangeMm - bend.deductionMm() : shrink.blankRadiusMm();
+    }
+
+    /**
+     * Middle of the hinge edge's bend on the blank, x.
+     *
+     * @return mm
+     */
+    public double hingeBendLineMm() {
+        return slab.hingeEdgeMm() + bend.outsideSetbackMm() - bend.allowanceMm() / 2;
+    }
+
+    /**
+     * Radius of the middle of the curved flange's bend on the blank.
+     *
+     * @return mm
+     */
+    public double curveBendRadiusMm() {
+        return slab.radiusMm() - bend.outsideSetbackMm() + bend.allowanceMm() / 2;
     }
 
     /**

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.job.CapJob;
+import org.capwright.job.JobInputs;
 import org.capwright.job.LeafInputs;
+import org.capwright.job.Problem;
+import org.capwright.job.RefusedJobException;
 import org.capwright.metal.Bend;
 import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
 
 /** Makes the leaves of a half from the slabs they fill. */
 final class LeafMaker {
@@ -40,17 +44,35 @@ final class LeafMaker {
     }
 
     private Leaf leaf(int number, Leaf.Slab slab) {
+        double radius = slab.radiusMm();
         double rodAxis = slab.hingeEdgeMm() + offsetMm;
-        Corner hinge = Corner.atHinge(slab.radiusMm(), slab.hingeEdgeMm(), bend.turnRad());
+        Corner hinge = Corner.atHinge(radius, slab.hingeEdgeMm(), bend.turnRad());
         Optional<Corner> free = slab.freeChord()
-                ? Optional.of(Corner.atFreeChord(slab.radiusMm(), slab.freeEdgeMm(), bend.turnRad())) : Optional.empty();
-        Shrink shrink = Shrink.of(bend, slab.radiusMm(), curveFlangeMm, slab.arcRad(), new Shrink.Choice(
-                job.get(LeafInputs.KAPPA), job.get(LeafInputs.TRIM).mm(), job.get(LeafInputs.PASSES),
-                job.get(LeafInputs.BITE).mm()));
-        double relief = job.find(LeafInputs.RELIEF_HOLE).map(Length::mm)
-                .orElse(Math.max(2 * sheet.thicknessMm(), LEAST_RELIEF_MM));
+                ? Optional.of(Corner.atFreeChord(radius, slab.freeEdgeMm(), bend.turnRad())) : Optional.empty();
+        Shrink shrink = Shrink.of(bend, radius, curveFlangeMm, slab.arcRad(), new Shrink.Choice(job.get(LeafInputs.KAPPA),
+                job.get(LeafInputs.TRIM).mm(), job.get(LeafInputs.PASSES), job.get(LeafInputs.BITE).mm()));
+        double gap = job.get(LeafInputs.CORNER_GAP).mm();
+        CornerEnds hingeEnds = CornerEnds.of(hinge, -1, radius, bend, gap);
+        Optional<CornerEnds> freeEnds = free.map(corner -> CornerEnds.of(corner, 1, radius, bend, gap));
+        double hole = reliefHoleMm(Math.max(hingeEnds.leastHoleMm(), freeEnds.map(CornerEnds::leastHoleMm).orElse(0.0)));
+        double blank = shrink.blankRadiusMm();
         return new Leaf(number, sheet, slab, rodAxis, sheet.thicknessMm() + rodRadiusMm, rodRadiusMm, curveFlangeMm,
-                hingeFlangeMm, bend, hinge, free, shrink, job.get(LeafInputs.CORNER_GAP).mm(), relief,
-                LeafBalance.of(sheet, slab, bend, curveFlangeMm, hingeFlangeMm, rodAxis, rodRadiusMm));
+                hingeFlangeMm, bend, hinge, free, shrink,
+                CornerRelief.of(hingeEnds, hole, slab.hingeEdgeMm() - hingeFlangeMm + bend.deductionMm(), blank),
+                freeEnds.map(ends -> CornerRelief.of(ends, hole, slab.freeEdgeMm() + curveFlangeMm - bend.deductionMm(), blank)),
+                hole, LeafBalance.of(sheet, slab, bend, curveFlangeMm, hingeFlangeMm, rodAxis, rodRadiusMm));
+    }
+
+    /** Auto: twice the thickness, a 1/8 in drill at least, and large enough to reach both flanges' ends. */
+    private double reliefHoleMm(double leastMm) {
+        Optional<Length> typed = job.find(LeafInputs.RELIEF_HOLE);
+        if (typed.isPresent() && typed.get().mm() < leastMm) {
+            ShopFormat format = new ShopFormat(job.get(JobInputs.UNITS), 64);
+            String least = format.thickness(Length.ofMm(leastMm));
+            throw new RefusedJobException(List.of(new Problem(LeafInputs.RELIEF_HOLE.path(),
+                    job.text().at(LeafInputs.RELIEF_HOLE.path()).orElse(""), "must be at least " + least
+                    + " to reach the ends of both flanges", "Type " + least + " or more, or auto")));
+        }
+        return typed.map(Length::mm).orElse(Math.max(Math.max(2 * sheet.thicknessMm(), LEAST_RELIEF_MM), leastMm));
     }
 }

@@ -133,6 +133,17 @@ public record Standoff(Sheet sheet, int count, double firstRad, double heightMm,
     }
 
     /**
+     * Azimuth of the middle of one standoff's inner flange. The web stands in a radial plane, so the two flanges' middles
+     * are not quite above each other.
+     *
+     * @param index which, from 0
+     * @return azimuth on the sleeve
+     */
+    public double innerAzimuthRad(int index) {
+        return azimuthRad(index) - outerHalfRad() + innerHalfRad();
+    }
+
+    /**
      * Mass of one.
      *
      * @return kg

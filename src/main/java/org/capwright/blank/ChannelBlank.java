@@ -1,0 +1,31 @@
+package org.capwright.blank;
+
+import org.capwright.drawing.Drawing;
+import org.capwright.geom.Path;
+import org.capwright.geom.Vec2;
+import org.capwright.part.ChannelFlat;
+
+/** What gutters and stop bars have in common: x along the channel, y across it, origin in its middle. */
+final class ChannelBlank {
+    private ChannelBlank() {
+    }
+
+    /** Both bend lines, where the ends at the walls lie, and what to write on them. */
+    static void bends(Drawing.Builder drawing, ChannelFlat flat, double upperEndMm, double lowerEndMm, Writing writing, String direction) {
+        double y = flat.bendLineMm();
+        drawing.bend(Path.line(new Vec2(-upperEndMm, y), new Vec2(upperEndMm, y)));
+        drawing.bend(Path.line(new Vec2(-lowerEndMm, -y), new Vec2(lowerEndMm, -y)));
+        double inside = y - Writing.CLEAR_MM - Writing.TEXT_MM;
+        drawing.label(Writing.across(new Vec2(0, inside), writing.bend(flat.bend(), direction)));
+        drawing.label(Writing.across(new Vec2(0, -inside - Writing.TEXT_MM), writing.bend(flat.bend(), direction)));
+    }
+
+    /** Running dimensions of its outline, from its lower left corner's edges. */
+    static void dimensions(Drawing.Builder drawing, ChannelFlat flat, double endMm, Writing writing) {
+        double half = flat.widthMm() / 2;
+        drawing.station(writing.height(-flat.bendLineMm(), endMm, "bend"));
+        drawing.station(writing.height(flat.bendLineMm(), endMm, "bend"));
+        drawing.station(writing.height(half, endMm, "edge"));
+        drawing.station(writing.station(endMm, half, "end"));
+    }
+}
