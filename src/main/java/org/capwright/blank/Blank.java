@@ -14,14 +14,15 @@ import org.capwright.part.Sheet;
  * @param name name for people, such as {@code leaf 1}
  * @param quantity how many to cut
  * @param sheet what to cut it from
+ * @param rolled whether it is rolled into a cylinder: long, so that only its details are worth printing at true size
  * @param drawing the pattern; its first cut line is the outline
  * @param faceUp which face is up, such as {@code outside face up}
  * @param grain how it lies to the grain
  * @param details windows on the pattern that matter at true size, where the whole is too long to print
  * @param notes what else the shop must know
  */
-public record Blank(String id, String name, int quantity, Sheet sheet, Drawing drawing, String faceUp, Grain grain,
-                    List<Detail> details, List<String> notes) {
+public record Blank(String id, String name, int quantity, Sheet sheet, boolean rolled, Drawing drawing, String faceUp,
+                    Grain grain, List<Detail> details, List<String> notes) {
     /** Keeps its own copies. */
     public Blank {
         details = List.copyOf(details);
@@ -31,10 +32,11 @@ public record Blank(String id, String name, int quantity, Sheet sheet, Drawing d
     /**
      * A window on a pattern.
      *
-     * @param name what is in it, and how many alike there are
+     * @param name what is in it; windows of one blank with the same name look alike
+     * @param middleMm station of its middle
      * @param window its part of the drawing
      */
-    public record Detail(String name, Bounds window) {
+    public record Detail(String name, double middleMm, Bounds window) {
     }
 
     /**

@@ -9,16 +9,19 @@ import org.capwright.part.Doubler;
  *
  * @param towardsPlusY whether it is the +y end
  * @param mirrored whether it belongs to the joint on the -x side
- * @param name what to call it
+ * @param name what to call its plate on the hood's blank
  */
 record BushingEnd(boolean towardsPlusY, boolean mirrored, String name) {
+    /** The ends of a joint's rods, and of its mirror image's. */
     static List<BushingEnd> of(Doubler plate) {
+        String doubler = "doubler " + plate.number();
         if (plate.number() == 1) {
-            return List.of(new BushingEnd(true, false, "1, +y end"), new BushingEnd(false, false, "1, -y end"));
+            return List.of(new BushingEnd(true, false, doubler), new BushingEnd(false, false, doubler));
         }
-        String n = Integer.toString(plate.number());
-        return List.of(new BushingEnd(true, false, n + ", +x +y"), new BushingEnd(true, true, n + ", -x +y"),
-                new BushingEnd(false, true, n + ", -x -y"), new BushingEnd(false, false, n + ", +x -y"));
+        return List.of(new BushingEnd(true, false, doubler + ", outer side left"),
+                new BushingEnd(true, true, doubler + ", outer side right"),
+                new BushingEnd(false, true, doubler + ", outer side left"),
+                new BushingEnd(false, false, doubler + ", outer side right"));
     }
 
     /** Azimuth of a thing at an angle whose sine is given, from the y axis outwards. */

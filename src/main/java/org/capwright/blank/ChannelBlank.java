@@ -1,6 +1,7 @@
 package org.capwright.blank;
 
 import org.capwright.drawing.Drawing;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Path;
 import org.capwright.geom.Vec2;
 import org.capwright.part.ChannelFlat;
@@ -20,12 +21,12 @@ final class ChannelBlank {
         drawing.label(Writing.across(new Vec2(0, -inside - Writing.TEXT_MM), writing.bend(flat.bend(), direction)));
     }
 
-    /** Running dimensions of its outline, from its lower left corner's edges. */
-    static void dimensions(Drawing.Builder drawing, ChannelFlat flat, double endMm, Writing writing) {
+    /** Running dimensions of its outline. */
+    static void dimensions(Drawing.Builder drawing, ChannelFlat flat, double endMm) {
         double half = flat.widthMm() / 2;
-        drawing.station(writing.height(-flat.bendLineMm(), endMm, "bend"));
-        drawing.station(writing.height(flat.bendLineMm(), endMm, "bend"));
-        drawing.station(writing.height(half, endMm, "edge"));
-        drawing.station(writing.station(endMm, half, "end"));
+        drawing.station(Station.left(-flat.bendLineMm(), endMm, "bend"));
+        drawing.station(Station.left(flat.bendLineMm(), endMm, "bend"));
+        drawing.station(Station.left(half, endMm, "edge"));
+        drawing.station(Station.bottom(endMm, half, "end"));
     }
 }

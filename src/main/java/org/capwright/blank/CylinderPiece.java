@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Layer;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Path;
 import org.capwright.geom.PathBuilder;
 import org.capwright.geom.Vec2;
@@ -68,8 +69,8 @@ record CylinderPiece(CylinderFlat flat, int index, Writing writing) {
         for (PlacedBead bead : flat.beads()) {
             bead(drawing, bead);
         }
-        drawing.station(writing.station(flat.lengthMm(), flat.widthMm(), "end"));
-        drawing.station(writing.height(flat.widthMm(), flat.lengthMm(), "top edge"));
+        drawing.station(Station.bottom(flat.lengthMm(), flat.widthMm(), "end"));
+        drawing.station(Station.left(flat.widthMm(), flat.lengthMm(), "top edge"));
     }
 
     private void seams(Drawing.Builder drawing) {
@@ -80,7 +81,7 @@ record CylinderPiece(CylinderFlat flat, int index, Writing writing) {
         boolean lap = flat.seam().kind() == SeamKind.LAP;
         for (double x : new double[] {width, flat.lengthMm() - width}) {
             drawing.add(lap ? Layer.MARK : Layer.BEND, vertical(x));
-            drawing.station(writing.station(x, flat.widthMm(), lap ? "lap" : "lock fold"));
+            drawing.station(Station.bottom(x, flat.widthMm(), lap ? "lap" : "lock fold"));
         }
     }
 
@@ -90,14 +91,14 @@ record CylinderPiece(CylinderFlat flat, int index, Writing writing) {
         }
         double y = atMm + inwards * edge.allowanceMm();
         drawing.bend(level(y));
-        drawing.station(writing.height(y, flat.lengthMm(), edge.kind().word() + " edge"));
+        drawing.station(Station.left(y, flat.lengthMm(), edge.kind().word() + " edge"));
     }
 
     private void bead(Drawing.Builder drawing, PlacedBead placed) {
         double middle = flat.flatHeightMm(placed.aboveFootMm());
         double half = (placed.bead().widthMm() + placed.bead().takeUpMm()) / 2;
         drawing.mark(level(middle - half)).mark(level(middle)).mark(level(middle + half));
-        drawing.station(writing.height(middle, flat.lengthMm(), String.format(Locale.ROOT, "middle of bead, %s, %s wide, %s deep",
+        drawing.station(Station.left(middle, flat.lengthMm(), String.format(Locale.ROOT, "middle of bead, %s, %s wide, %s deep",
                 placed.inward() ? "inward" : "outward", writing.length(placed.bead().widthMm()),
                 writing.length(placed.bead().depthMm()))));
     }

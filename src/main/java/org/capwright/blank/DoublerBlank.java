@@ -3,6 +3,7 @@ package org.capwright.blank;
 import java.util.List;
 import java.util.OptionalInt;
 import org.capwright.drawing.Drawing;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Path;
 import org.capwright.geom.Vec2;
 import org.capwright.part.Cap;
@@ -22,14 +23,14 @@ final class DoublerBlank {
         for (double bore : plate.boresMm()) {
             Vec2 at = new Vec2(bore - plate.fromMm(), height / 2);
             drawing.cut(Path.circle(at, plate.boreMm() / 2)).cross(at, Writing.CROSS_MM);
-            drawing.station(writing.station(at.x(), at.y(), "bore " + writing.length(plate.boreMm())));
+            drawing.station(Station.bottom(at.x(), at.y(), "bore " + writing.length(plate.boreMm())));
         }
         drawing.mark(Path.line(new Vec2(0, height / 2), new Vec2(width, height / 2)));
-        drawing.station(writing.height(height / 2, width, "rod axes"));
+        drawing.station(Station.left(height / 2, width, "rod axes"));
         Sheet sheet = new Sheet(plate.metal(), OptionalInt.empty(), plate.thicknessMm());
         double wedge = Math.max(plate.wedgeMm(plate.fromMm()), plate.wedgeMm(plate.toMm()));
         return new Blank("doubler-" + plate.number(), "doubler " + plate.number(), 2 * Cap.mirrored(plate.number()), sheet,
-                drawing.build(), "either face up", Grain.FREE, List.of(),
+                false, drawing.build(), "either face up", Grain.FREE, List.of(),
                 List.of("gap to the hood at its ends up to " + writing.length(wedge) + ": fill"));
     }
 }

@@ -33,8 +33,8 @@ final class GutterBlank {
         String id = "gutter-" + gutter.number();
         Drawing.Builder drawing = new Drawing.Builder("gutter " + gutter.number()).cut(outline);
         ChannelBlank.bends(drawing, flat, outer, inner, writing, "up");
-        ChannelBlank.dimensions(drawing, flat, inner, writing);
-        return new Blank(id, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet(), drawing.build(),
+        ChannelBlank.dimensions(drawing, flat, inner);
+        return new Blank(id, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet(), false, drawing.build(),
                 "inside face up", Grain.ALONG_X, List.of(), List.of("ends as cut; weld into the sleeve's notches"));
     }
 }

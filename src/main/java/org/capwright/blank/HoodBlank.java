@@ -3,6 +3,7 @@ package org.capwright.blank;
 import java.util.ArrayList;
 import java.util.List;
 import org.capwright.drawing.Drawing;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Path;
 import org.capwright.geom.Vec2;
@@ -44,7 +45,7 @@ final class HoodBlank {
         cap.doublers().forEach(this::plates);
         rivetHoles();
         piece.draw(drawing);
-        return new Blank(piece.id("hood"), piece.name("hood"), 1, hood.sheet(), drawing.build(), "outside face up",
+        return new Blank(piece.id("hood"), piece.name("hood"), 1, hood.sheet(), true, drawing.build(), "outside face up",
                 Grain.ALONG_X, details, List.of("roll to inside diameter " + writing.length(2 * hood.insideRadiusMm()),
                         piece.seamNote()));
     }
@@ -75,11 +76,10 @@ final class HoodBlank {
             double center = middleMm + offset(plate, end, bore);
             drawing.mark(Path.line(new Vec2(center, axis - plate.boreMm()), new Vec2(center, axis + plate.boreMm())));
         }
-        drawing.station(writing.station(middleMm, outline.maxY(), "middle of doubler " + end.name()));
-        drawing.station(writing.height(axis, hood.flat().lengthMm(), "rod axes"));
-        drawing.station(writing.height(outline.maxY(), outline.minX(), "top of doublers"));
-        details.add(new Blank.Detail("bushing holes " + end.name() + ", doubler's middle at " + writing.length(middleMm),
-                outline.grown(AROUND_MM)));
+        drawing.station(Station.bottom(middleMm, outline.maxY(), "middle of " + end.name()));
+        drawing.station(Station.left(axis, hood.flat().lengthMm(), "rod axes"));
+        drawing.station(Station.left(outline.maxY(), outline.minX(), "top of doublers"));
+        details.add(new Blank.Detail(end.name() + ", bushing holes", middleMm, outline.grown(AROUND_MM)));
     }
 
     private Path hole(Doubler plate, BushingEnd end, double axisMm, double middleMm) {
@@ -106,7 +106,7 @@ final class HoodBlank {
             }
         }
         for (int i = 0; i < standoff.rivets().each(); i++) {
-            drawing.station(writing.height(hood.flat().flatHeightMm(foot + standoff.rivetHeightMm(i)), hood.flat().lengthMm(), "rivet holes"));
+            drawing.station(Station.left(hood.flat().flatHeightMm(foot + standoff.rivetHeightMm(i)), hood.flat().lengthMm(), "rivet holes"));
         }
     }
 
@@ -117,6 +117,6 @@ final class HoodBlank {
             drawing.cut(Path.circle(at, radiusMm)).cross(at, Writing.CROSS_MM);
             top = at.y();
         }
-        drawing.station(writing.station(x, top, "rivet holes " + writing.format().thickness(Length.ofMm(2 * radiusMm))));
+        drawing.station(Station.bottom(x, top, "rivet holes " + writing.format().thickness(Length.ofMm(2 * radiusMm))));
     }
 }

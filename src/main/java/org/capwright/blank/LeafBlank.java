@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Layer;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Path;
 import org.capwright.geom.PathBuilder;
 import org.capwright.geom.Vec2;
@@ -37,7 +38,7 @@ final class LeafBlank {
         rodLine();
         centerOfGravity();
         dimensions();
-        return new Blank("leaf-" + leaf.number(), "leaf " + leaf.number(), 2, leaf.sheet(), drawing.build(), "top face up",
+        return new Blank("leaf-" + leaf.number(), "leaf " + leaf.number(), 2, leaf.sheet(), false, drawing.build(), "top face up",
                 Grain.ALONG_X, List.of(), notes());
     }
 
@@ -122,11 +123,11 @@ final class LeafBlank {
 
     private void dimensions() {
         CornerRelief hinge = leaf.hingeRelief();
-        drawing.station(writing.station(hingeBendMm, hinge.center().y(), "hinge bend"));
-        drawing.station(writing.station(leaf.rodAxisMm(), hinge.center().y(), "rod axis"));
-        drawing.station(writing.station(leaf.blankFreeEdgeMm(), 0, "free edge of the blank"));
-        drawing.station(writing.station(leaf.blankHingeEdgeMm(), hinge.center().y(), "hinge edge of the blank"));
-        drawing.station(writing.height(0, 0, "middle"));
-        drawing.station(writing.height(hinge.chordLip().y(), hinge.chordLip().x(), "end of hinge flange"));
+        drawing.station(Station.bottom(hingeBendMm, hinge.center().y(), "hinge bend"));
+        drawing.station(Station.bottom(leaf.rodAxisMm(), hinge.center().y(), "rod axis"));
+        drawing.station(Station.bottom(leaf.blankFreeEdgeMm(), 0, "free edge of the blank"));
+        drawing.station(Station.bottom(leaf.blankHingeEdgeMm(), hinge.center().y(), "hinge edge of the blank"));
+        drawing.station(Station.left(0, 0, "middle"));
+        drawing.station(Station.left(hinge.chordLip().y(), hinge.chordLip().x(), "end of hinge flange"));
     }
 }

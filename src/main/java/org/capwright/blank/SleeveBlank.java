@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.capwright.drawing.Drawing;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Path;
 import org.capwright.geom.Vec2;
@@ -45,7 +46,7 @@ final class SleeveBlank {
         fastenerHoles();
         standoffs();
         piece.draw(drawing);
-        return new Blank(piece.id("sleeve"), piece.name("sleeve"), 1, sleeve.sheet(), drawing.build(), "outside face up",
+        return new Blank(piece.id("sleeve"), piece.name("sleeve"), 1, sleeve.sheet(), true, drawing.build(), "outside face up",
                 Grain.ALONG_X, details, List.of("roll to inside diameter " + writing.length(2 * sleeve.insideRadiusMm()),
                         piece.seamNote()));
     }
@@ -77,10 +78,10 @@ final class SleeveBlank {
         double top = sleeve.flat().widthMm();
         double middle = (notch.fromMm() + notch.toMm()) / 2;
         drawing.mark(Path.line(new Vec2(middle, notch.bottomMm() - AROUND_MM), new Vec2(middle, notch.bottomMm())));
-        drawing.station(writing.station(notch.fromMm(), notch.bottomMm(), "notch, left side"));
-        drawing.station(writing.station(notch.toMm(), notch.bottomMm(), "notch, right side"));
-        drawing.station(writing.height(notch.bottomMm(), notch.fromMm(), "bottom of notches"));
-        details.add(new Blank.Detail("gutter notch, middle at " + writing.length(middle),
+        drawing.station(Station.bottom(notch.fromMm(), notch.bottomMm(), "notch, left side"));
+        drawing.station(Station.bottom(notch.toMm(), notch.bottomMm(), "notch, right side"));
+        drawing.station(Station.left(notch.bottomMm(), notch.fromMm(), "bottom of notches"));
+        details.add(new Blank.Detail("gutter notch", middle,
                 new Bounds(notch.fromMm() - AROUND_MM, notch.bottomMm() - AROUND_MM, notch.toMm() + AROUND_MM, top)));
     }
 
@@ -91,11 +92,11 @@ final class SleeveBlank {
             for (double x : piece.stations(holes.firstRad() + 2 * Math.PI * i / holes.count())) {
                 Vec2 at = new Vec2(x, y);
                 drawing.cut(Path.circle(at, holes.diameterMm() / 2)).cross(at, Writing.CROSS_MM);
-                drawing.station(writing.station(x, y, "fastener hole " + writing.length(holes.diameterMm())));
+                drawing.station(Station.bottom(x, y, "fastener hole " + writing.length(holes.diameterMm())));
             }
         }
         if (holes.count() > 0) {
-            drawing.station(writing.height(y, sleeve.flat().lengthMm(), "fastener holes"));
+            drawing.station(Station.left(y, sleeve.flat().lengthMm(), "fastener holes"));
         }
     }
 
@@ -108,9 +109,9 @@ final class SleeveBlank {
             for (double x : piece.stations(standoff.innerAzimuthRad(i))) {
                 drawing.mark(Path.polyline(List.of(new Vec2(x - half, foot), new Vec2(x + half, foot), new Vec2(x + half, top),
                         new Vec2(x - half, top)), true));
-                drawing.station(writing.station(x, top, "middle of standoff's inner flange"));
+                drawing.station(Station.bottom(x, top, "middle of standoff's inner flange"));
             }
         }
-        drawing.station(writing.height(top, sleeve.flat().lengthMm(), "top of standoffs"));
+        drawing.station(Station.left(top, sleeve.flat().lengthMm(), "top of standoffs"));
     }
 }

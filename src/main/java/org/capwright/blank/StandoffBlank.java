@@ -3,6 +3,7 @@ package org.capwright.blank;
 import java.util.List;
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Label;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Path;
 import org.capwright.geom.Vec2;
 import org.capwright.part.Standoff;
@@ -20,7 +21,7 @@ final class StandoffBlank {
         for (int i = 0; i < standoff.rivets().each(); i++) {
             Vec2 at = new Vec2(standoff.rivetLineMm(), standoff.rivetHeightMm(i));
             drawing.cut(Path.circle(at, standoff.rivets().holeMm() / 2)).cross(at, Writing.CROSS_MM);
-            drawing.station(writing.height(at.y(), at.x(), "rivet hole"));
+            drawing.station(Station.left(at.y(), at.x(), "rivet hole"));
         }
         bend(drawing, writing, standoff.innerBendLineMm(), height, "up " + angle(writing, standoff.innerBend().turnRad()));
         bend(drawing, writing, standoff.outerBendLineMm(), height, "up " + angle(writing, standoff.outerBend().turnRad()));
@@ -28,10 +29,10 @@ final class StandoffBlank {
                 0, Label.Anchor.START));
         drawing.label(new Label(new Vec2(standoff.outerBendLineMm() + Writing.CLEAR_MM, height - Writing.CLEAR_MM - Writing.TEXT_MM),
                 "to hood", Writing.TEXT_MM, 0, Label.Anchor.START));
-        drawing.station(writing.station(standoff.innerBendLineMm(), height, "inner bend"));
-        drawing.station(writing.station(standoff.outerBendLineMm(), height, "outer bend"));
-        drawing.station(writing.station(standoff.rivetLineMm(), height, "rivets"));
-        return new Blank("standoff", "standoff", standoff.count(), standoff.sheet(), drawing.build(), "inside of the C up",
+        drawing.station(Station.bottom(standoff.innerBendLineMm(), height, "inner bend"));
+        drawing.station(Station.bottom(standoff.outerBendLineMm(), height, "outer bend"));
+        drawing.station(Station.bottom(standoff.rivetLineMm(), height, "rivets"));
+        return new Blank("standoff", "standoff", standoff.count(), standoff.sheet(), false, drawing.build(), "inside of the C up",
                 Grain.ALONG_X, List.of(), List.of("bend both flanges up: inner " + angle(writing, standoff.innerBend().turnRad())
                         + ", outer " + angle(writing, standoff.outerBend().turnRad())));
     }

@@ -23,9 +23,9 @@ final class StopBlank {
         double outer = bar.endMm(bar.halfWidthMm());
         double inner = bar.endMm(-bar.halfWidthMm());
         ChannelBlank.bends(drawing, flat, outer, inner, writing, "up");
-        ChannelBlank.dimensions(drawing, flat, bar.blankLengthMm() / 2, writing);
+        ChannelBlank.dimensions(drawing, flat, bar.blankLengthMm() / 2);
         return new Blank("stop-bar-" + bar.number(), "stop bar " + bar.number(), Cap.mirrored(bar.number()), bar.sheet(),
-                drawing.build(), "inside face up", Grain.ALONG_X, List.of(), List.of("legs down in the cap; weld to the hood"));
+                false, drawing.build(), "inside face up", Grain.ALONG_X, List.of(), List.of("legs down in the cap; weld to the hood"));
     }
 
     private static Path outline(StopBar bar, ChannelFlat flat) {

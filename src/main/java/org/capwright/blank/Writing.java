@@ -1,7 +1,6 @@
 package org.capwright.blank;
 
 import org.capwright.drawing.Label;
-import org.capwright.drawing.Station;
 import org.capwright.geom.Vec2;
 import org.capwright.job.CapJob;
 import org.capwright.job.JobInputs;
@@ -17,8 +16,8 @@ import org.capwright.units.ShopFormat;
  * @param format how numbers are printed
  */
 public record Writing(ShopFormat format) {
-    /** Height of letters on true-size paper. */
-    public static final double TEXT_MM = 2.8;
+    /** Height of capitals on true-size paper. */
+    public static final double TEXT_MM = 2.4;
     /** Distance of writing from the line it belongs to. */
     static final double CLEAR_MM = 1.6;
     /** Half the size of the crosses at hole centres. */
@@ -66,15 +65,5 @@ public record Writing(ShopFormat format) {
     /** A label that reads upwards, its middle at a point. */
     static Label up(Vec2 at, String text) {
         return new Label(at, text, TEXT_MM, Math.PI / 2, Label.Anchor.MIDDLE);
-    }
-
-    /** A running dimension along the lower edge. */
-    Station station(double xMm, double reachMm, String what) {
-        return new Station(Station.Side.BOTTOM, xMm, reachMm, length(xMm) + "  " + what);
-    }
-
-    /** A running dimension along the left edge. */
-    Station height(double yMm, double reachMm, String what) {
-        return new Station(Station.Side.LEFT, yMm, reachMm, length(yMm) + "  " + what);
     }
 }

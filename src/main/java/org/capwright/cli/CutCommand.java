@@ -1,14 +1,10 @@
 package org.capwright.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.capwright.blank.Blank;
-import org.capwright.blank.Blanks;
-import org.capwright.blank.Writing;
-import org.capwright.export.JobTag;
-import org.capwright.export.SvgFile;
+import org.capwright.export.CutFiles;
+import org.capwright.export.pdf.Paper;
 import org.capwright.job.CapJob;
 import org.capwright.part.Cap;
 import org.capwright.store.JobFiles;
@@ -33,10 +29,10 @@ final class CutCommand implements Callable<Integer> {
     private Path folder;
 
     @Option(names = "--paper", paramLabel = "P", defaultValue = "LETTER",
-            description = "Paper of the tiled patterns: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
-    private PaperSize paper;
+            description = "Paper to print on: ${COMPLETION-CANDIDATES}; ONE is one page a part, as large as it needs. Default: ${DEFAULT-VALUE}.")
+    private Paper paper;
 
-    @Option(names = "--whole", description = "Also write each pattern on one sheet of its own size.")
+    @Option(names = "--whole", description = "Draw sleeve and hood at true size as a whole too, not only their notches and holes.")
     private boolean whole;
 
     @Override
@@ -50,10 +46,6 @@ final class CutCommand implements Callable<Integer> {
     /** The one place where files are written. */
     private void writeAll(CapJob job, Path staging) throws IOException {
         JobFiles.write(staging.resolve("job.json"), job.text());
-        JobTag tag = JobTag.of(job, JobStamp.of(job.text()));
-        Path blanksFolder = Files.createDirectory(staging.resolve("blanks"));
-        for (Blank blank : Blanks.of(Cap.solve(job))) {
-            SvgFile.write(blanksFolder.resolve(blank.id() + ".svg"), blank, tag, Writing.of(job).format());
-        }
+        CutFiles.write(staging, Cap.solve(job), paper, whole, JobStamp.of(job.text()));
     }
 }

@@ -7,7 +7,7 @@ import org.capwright.geom.Vec2;
  *
  * @param at the point it belongs to
  * @param text what it says
- * @param heightMm height of its letters on true-size paper
+ * @param heightMm height of its capitals on true-size paper
  * @param turnRad direction of its base line
  * @param anchor which end of the writing stands at the point
  */

@@ -25,6 +25,8 @@ import org.capwright.units.ShopFormat;
 public final class SvgFile {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     private static final double MARGIN_MM = 5;
+    /** Height of capitals as a share of the size of type, about, in sans-serif faces. */
+    private static final double CAPITAL_SHARE = 0.72;
 
     private final XMLStreamWriter xml;
     private final Bounds page;
@@ -109,7 +111,7 @@ public final class SvgFile {
         xml.writeStartElement("text");
         String at = number(x(label.at())) + " " + number(y(label.at()));
         xml.writeAttribute("transform", "translate(" + at + ") rotate(" + number(-Math.toDegrees(label.turnRad())) + ")");
-        xml.writeAttribute("font-size", number(label.heightMm()));
+        xml.writeAttribute("font-size", number(label.heightMm() / CAPITAL_SHARE));
         xml.writeAttribute("text-anchor", label.anchor().name().toLowerCase(Locale.ROOT));
         xml.writeCharacters(label.text());
         xml.writeEndElement();

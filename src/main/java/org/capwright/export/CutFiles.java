@@ -1,0 +1,45 @@
+package org.capwright.export;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.capwright.blank.Blank;
+import org.capwright.blank.Blanks;
+import org.capwright.blank.Writing;
+import org.capwright.export.pdf.CutListBook;
+import org.capwright.export.pdf.Paper;
+import org.capwright.export.pdf.TemplateBook;
+import org.capwright.part.Cap;
+import org.capwright.stock.CutList;
+import org.capwright.units.ShopFormat;
+
+/** Everything that a shop needs to cut a cap. */
+public final class CutFiles {
+    private CutFiles() {
+    }
+
+    /**
+     * Writes {@code cut-list.csv}, {@code cut-list.pdf}, {@code templates.pdf} and one SVG for each blank under {@code blanks}.
+     *
+     * @param folder an empty folder
+     * @param cap the cap
+     * @param paper the paper to print on
+     * @param whole whether cylinders are drawn at true size as a whole too
+     * @param stamp short fingerprint of the job's inputs
+     * @throws IOException if a file can't be written
+     */
+    public static void write(Path folder, Cap cap, Paper paper, boolean whole, String stamp) throws IOException {
+        JobTag tag = JobTag.of(cap.job(), stamp);
+        ShopFormat format = Writing.of(cap).format();
+        List<Blank> blanks = Blanks.of(cap);
+        CutList list = CutList.of(cap, blanks);
+        CutListCsv.write(folder.resolve("cut-list.csv"), list, format);
+        CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, paper, tag, format);
+        TemplateBook.write(folder.resolve("templates.pdf"), blanks, paper, whole, tag, format);
+        Path patterns = Files.createDirectory(folder.resolve("blanks"));
+        for (Blank blank : blanks) {
+            SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package org.capwright.export.pdf;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.capwright.export.Cautions;
+import org.capwright.export.JobTag;
+import org.capwright.export.Sheets;
+import org.capwright.job.JobInputs;
+import org.capwright.part.Cap;
+import org.capwright.part.Leaf;
+import org.capwright.part.Shrink;
+import org.capwright.stock.CutList;
+import org.capwright.units.Angle;
+import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
+
+/** Writes the cut list: sizes over all, blanks, hardware, joins, the shrinking of the leaves, cautions. */
+public final class CutListBook {
+    private final Cap cap;
+    private final CutList list;
+    private final ShopFormat format;
+
+    private CutListBook(Cap cap, CutList list, ShopFormat format) {
+        this.cap = cap;
+        this.list = list;
+        this.format = format;
+    }
+
+    /**
+     * Writes the file.
+     *
+     * @param file where to
+     * @param cap the cap
+     * @param list its list
+     * @param paper the paper to print on
+     * @param tag the job
+     * @param format how numbers are printed
+     * @throws IOException if it can't be written
+     */
+    public static void write(Path file, Cap cap, CutList list, Paper paper, JobTag tag, ShopFormat format) throws IOException {
+        try (PdfBook book = new PdfBook("Cut list", tag)) {
+            List<Block> blocks = new CutListBook(cap, list, format).blocks();
+            book.write(Flow.pages(blocks, paper, "Cut list", "lengths to the nearest fraction, the rest in thousandths", book.typeface()), file);
+        }
+    }
+
+    private List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>(head());
+        blocks.addAll(blanks());
+        blocks.addAll(hardware());
+        blocks.addAll(joins());
+        blocks.addAll(shrinking());
+        blocks.add(Block.Paragraph.heading("Cautions"));
+        Cautions.ALL.forEach(caution -> blocks.add(Block.Paragraph.plain(caution)));
+        return blocks;
+    }
+
+    private List<Block> head() {
+        List<Block> blocks = new ArrayList<>();
+        cap.job().find(JobInputs.CUSTOMER).filter(text -> !text.isBlank())
+                .ifPresent(text -> blocks.add(Block.Paragraph.plain("For: " + text)));
+        blocks.add(Block.Paragraph.plain("Cap " + length(cap.heightMm()) + " high, " + length(cap.widthMm()) + " wide, "
+                + format.mass(cap.massKg()) + " without rivets, welds and sealant. Leaves open to "
+                + format.angle(Angle.ofRad(cap.stopRad())) + "."));
+        cap.job().find(JobInputs.NOTES).filter(text -> !text.isBlank())
+                .ifPresent(text -> blocks.add(Block.Paragraph.plain("Notes: " + text)));
+        return blocks;
+    }
+
+    private List<Block> blanks() {
+        List<List<String>> rows = list.items().stream().map(item -> List.of(Integer.toString(item.number()), item.part(),
+                Integer.toString(item.quantity()), Sheets.name(item.sheet(), format),
+                length(item.lengthMm()) + " x " + length(item.widthMm()), format.mass(item.massKg()),
+                item.grain() + "; " + String.join("; ", item.notes()))).toList();
+        return section("Blanks", List.of(0.04, 0.12, 0.05, 0.16, 0.23, 0.09, 0.31),
+                List.of("", "part", "cut", "from", "blank size", "each", "notes"), rows);
+    }
+
+    private List<Block> hardware() {
+        List<List<String>> rows = list.hardware().stream().map(item -> List.of(item.name(), Integer.toString(item.quantity()),
+                item.size(), item.note())).toList();
+        return section("Hardware", List.of(0.22, 0.06, 0.46, 0.26), List.of("what", "number", "size", "notes"), rows);
+    }
+
+    private List<Block> joins() {
+        List<List<String>> rows = list.joins().stream().map(item -> List.of(item.name(), Integer.toString(item.quantity()),
+                length(item.lengthMm()), item.note())).toList();
+        return section("Seams and welds", List.of(0.3, 0.08, 0.2, 0.42), List.of("what", "number", "length of one", "how"), rows);
+    }
+
+    /** What the lip must measure after each pass. */
+    private List<Block> shrinking() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Leaf leaf : cap.leaves()) {
+            List<Shrink.Pass> passes = leaf.shrink().passes();
+            IntStream.range(0, passes.size()).forEach(i -> rows.add(List.of("leaf " + leaf.number(), Integer.toString(i + 1),
+                    format.angle(Angle.ofRad(passes.get(i).turnRad())), length(passes.get(i).lipArcMm()),
+                    i == 0 ? length(leaf.shrink().takeUpMm()) + " in all, " + leaf.shrink().crimps() + " crimps" : "")));
+        }
+        return section("Shrinking the curved flange (estimate; try one on scrap)", List.of(0.14, 0.08, 0.2, 0.26, 0.32),
+                List.of("part", "pass", "flange turned to", "lip measures, along its arcs", "to gather"), rows);
+    }
+
+    private static List<Block> section(String heading, List<Double> shares, List<String> head, List<List<String>> rows) {
+        List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.heading(heading)));
+        blocks.addAll(TableBlocks.of(shares, head, rows));
+        return blocks;
+    }
+
+    private String length(double mm) {
+        return format.length(Length.ofMm(mm));
+    }
+}

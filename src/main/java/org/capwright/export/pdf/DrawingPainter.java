@@ -1,0 +1,45 @@
+package org.capwright.export.pdf;
+
+import java.io.IOException;
+import org.capwright.drawing.Drawing;
+import org.capwright.drawing.Label;
+import org.capwright.drawing.Layer;
+import org.capwright.drawing.Stroke;
+import org.capwright.geom.Vec2;
+
+/** Draws a drawing's lines and, at true size, its writing. */
+final class DrawingPainter {
+    private DrawingPainter() {
+    }
+
+    static void lines(Canvas canvas, Drawing drawing, Placement placement) throws IOException {
+        for (Stroke stroke : drawing.strokes()) {
+            pen(canvas, stroke.layer());
+            canvas.path(stroke.path(), placement);
+        }
+    }
+
+    static void writing(Canvas canvas, Drawing drawing, Placement placement) throws IOException {
+        for (Label label : drawing.labels()) {
+            double back = canvas.width(label.heightMm(), label.text()) * share(label.anchor());
+            Vec2 at = placement.apply(label.at()).minus(Vec2.polar(back, label.turnRad()));
+            canvas.text(at.x(), at.y(), label.heightMm(), label.turnRad(), label.text());
+        }
+    }
+
+    private static double share(Label.Anchor anchor) {
+        return switch (anchor) {
+            case START -> 0;
+            case MIDDLE -> 0.5;
+            case END -> 1;
+        };
+    }
+
+    private static void pen(Canvas canvas, Layer layer) throws IOException {
+        switch (layer) {
+            case CUT -> canvas.pen(0.25, 0);
+            case BEND -> canvas.pen(0.18, 0, 6, 2, 0.5f, 2);
+            case MARK, TEXT -> canvas.pen(0.13, 0.25f);
+        }
+    }
+}

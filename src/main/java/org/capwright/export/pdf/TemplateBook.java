@@ -1,0 +1,128 @@
+package org.capwright.export.pdf;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.capwright.blank.Blank;
+import org.capwright.export.JobTag;
+import org.capwright.export.Sheets;
+import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
+
+/**
+ * Writes all blanks at true size: a first page that says what is where; each blank that needs several tiles with a page of
+ * its dimensions and how the tiles lie; cylinders with their dimensions only, unless the whole is asked for; small patterns,
+ * and the notches and hole groups of cylinders, together on shared pages.
+ */
+public final class TemplateBook {
+    private final List<Blank> blanks;
+    private final Paper paper;
+    private final boolean whole;
+    private final ShopFormat format;
+    private final List<PrintPage> pages = new ArrayList<>();
+    private final List<SharedPages.Item> small = new ArrayList<>();
+    private final Map<String, String> where = new LinkedHashMap<>();
+
+    private TemplateBook(List<Blank> blanks, Paper paper, boolean whole, ShopFormat format) {
+        this.blanks = blanks;
+        this.paper = paper;
+        this.whole = whole;
+        this.format = format;
+    }
+
+    /**
+     * Writes the file.
+     *
+     * @param file where to
+     * @param blanks what to draw
+     * @param paper the paper to print on
+     * @param whole whether cylinders are drawn at true size as a whole too
+     * @param tag the job
+     * @param format how numbers are printed
+     * @throws IOException if it can't be written
+     */
+    public static void write(Path file, List<Blank> blanks, Paper paper, boolean whole, JobTag tag, ShopFormat format) throws IOException {
+        try (PdfBook book = new PdfBook("True-size templates", tag)) {
+            TemplateBook templates = new TemplateBook(blanks, paper, whole, format);
+            templates.collect(book.typeface());
+            book.write(templates.withFirstPage(book.typeface()), file);
+        }
+    }
+
+    private void collect(Typeface typeface) throws IOException {
+        for (Blank blank : blanks) {
+            int first = pages.size();
+            add(blank);
+            where.put(blank.name(), pagesFrom(first));
+        }
+        int first = pages.size();
+        pages.addAll(SharedPages.pages(small, paper, typeface));
+        where.replaceAll((name, there) -> there.isEmpty() ? pagesFrom(first) : there);
+    }
+
+    private void add(Blank blank) {
+        if (blank.rolled() && !whole) {
+            pages.add(DimensionedPage.of(blank, Optional.empty(), paper, format, subtitle(blank)));
+            details(blank);
+        } else if (!blank.rolled() && SharedPages.fits(blank.drawing().bounds(), paper)) {
+            small.add(new SharedPages.Item(captions(blank), blank.drawing(), blank.drawing().bounds()));
+        } else {
+            Tiling tiling = paper == Paper.ONE ? TilePages.onePage(blank) : TilePages.tiling(blank, paper);
+            pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, format, subtitle(blank)));
+            pages.addAll(TilePages.pages(blank, tiling, subtitle(blank)));
+        }
+    }
+
+    /** Windows that look alike are drawn once. */
+    private void details(Blank blank) {
+        Map<String, List<Blank.Detail>> alike = blank.details().stream()
+                .collect(Collectors.groupingBy(Blank.Detail::name, LinkedHashMap::new, Collectors.toList()));
+        alike.forEach((name, details) -> {
+            String middles = details.stream().map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
+                    .collect(Collectors.joining(", "));
+            List<String> captions = List.of(blank.name() + ": " + name + ", " + details.size() + " alike",
+                    "middles at " + middles, Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
+            small.add(new SharedPages.Item(captions, blank.drawing(), details.get(0).window()));
+        });
+    }
+
+    private List<String> captions(Blank blank) {
+        return List.of(blank.name() + ", cut " + blank.quantity(), Sheets.name(blank.sheet(), format),
+                blank.faceUp() + ", " + blank.grain().words());
+    }
+
+    private String subtitle(Blank blank) {
+        return "cut " + blank.quantity() + " from " + Sheets.name(blank.sheet(), format) + ", " + blank.faceUp() + ", "
+                + blank.grain().words();
+    }
+
+    /** Pages as they will be numbered, with the first page before them. */
+    private String pagesFrom(int index) {
+        int first = index + 2;
+        int last = pages.size() + 1;
+        return last < first ? "" : first == last ? Integer.toString(first) : first + " to " + last;
+    }
+
+    private List<PrintPage> withFirstPage(Typeface typeface) throws IOException {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.Paragraph.plain("Print at 100 % (\"actual size\"), never \"fit to page\". Before cutting, measure the scale bars"
+                + " on every page, both ways: 100 mm and 4 in. If a bar is out by more than 0.5 mm, do not cut from that page."));
+        blocks.add(Block.Paragraph.plain("Full lines are cut. Dash-dot lines are bent, and are the middle of the bend. Thin lines are"
+                + " marked. Tiles overlap: lay crosses with the same number on each other."));
+        List<List<String>> rows = blanks.stream().map(blank -> List.of(blank.name(), Integer.toString(blank.quantity()),
+                Sheets.name(blank.sheet(), format), size(blank), where.get(blank.name()))).toList();
+        blocks.addAll(TableBlocks.of(List.of(0.2, 0.06, 0.27, 0.36, 0.11), List.of("part", "cut", "from", "blank size", "pages"), rows));
+        List<PrintPage> all = new ArrayList<>(Flow.pages(blocks, paper, "True-size templates", "what is on which page", typeface));
+        all.addAll(pages);
+        return all;
+    }
+
+    private String size(Blank blank) {
+        return format.length(Length.ofMm(blank.lengthMm())) + " x " + format.length(Length.ofMm(blank.widthMm()));
+    }
+}
