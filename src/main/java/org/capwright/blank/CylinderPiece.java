@@ -2,7 +2,6 @@ package org.capwright.blank;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Layer;
 import org.capwright.drawing.Station;
@@ -98,9 +97,8 @@ record CylinderPiece(CylinderFlat flat, int index, Writing writing) {
         double middle = flat.flatHeightMm(placed.aboveFootMm());
         double half = (placed.bead().widthMm() + placed.bead().takeUpMm()) / 2;
         drawing.mark(level(middle - half)).mark(level(middle)).mark(level(middle + half));
-        drawing.station(Station.left(middle, flat.lengthMm(), String.format(Locale.ROOT, "middle of bead, %s, %s wide, %s deep",
-                placed.inward() ? "inward" : "outward", writing.length(placed.bead().widthMm()),
-                writing.length(placed.bead().depthMm()))));
+        drawing.station(Station.left(middle, flat.lengthMm(), "bead " + (placed.inward() ? "in" : "out")
+                + ", " + writing.length(placed.bead().widthMm()) + " by " + writing.length(placed.bead().depthMm())));
     }
 
     Path level(double y) {

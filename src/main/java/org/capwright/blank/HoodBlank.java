@@ -117,6 +117,8 @@ final class HoodBlank {
             drawing.cut(Path.circle(at, radiusMm)).cross(at, Writing.CROSS_MM);
             top = at.y();
         }
+        drawing.mark(Path.line(new Vec2(x, 0), new Vec2(x, top + AROUND_MM)));
+        details.add(new Blank.Detail("rivet holes", x, new Bounds(x - 2 * AROUND_MM, 0, x + 2 * AROUND_MM, top + AROUND_MM)));
         drawing.station(Station.bottom(x, top, "rivet holes " + writing.format().thickness(Length.ofMm(2 * radiusMm))));
     }
 }

@@ -92,6 +92,8 @@ final class SleeveBlank {
             for (double x : piece.stations(holes.firstRad() + 2 * Math.PI * i / holes.count())) {
                 Vec2 at = new Vec2(x, y);
                 drawing.cut(Path.circle(at, holes.diameterMm() / 2)).cross(at, Writing.CROSS_MM);
+                drawing.mark(Path.line(new Vec2(x, 0), new Vec2(x, y + AROUND_MM)));
+                details.add(new Blank.Detail("fastener hole", x, new Bounds(x - AROUND_MM, 0, x + AROUND_MM, y + AROUND_MM)));
                 drawing.station(Station.bottom(x, y, "fastener hole " + writing.length(holes.diameterMm())));
             }
         }

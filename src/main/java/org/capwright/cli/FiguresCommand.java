@@ -1,10 +1,11 @@
 package org.capwright.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.capwright.export.JobTag;
+import org.capwright.export.figure.FiguresJson;
 import org.capwright.job.CapJob;
-import org.capwright.job.JobInputs;
+import org.capwright.part.Cap;
 import org.capwright.store.JobStamp;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,7 +13,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Prints a job's figures. */
-@Command(name = "figures", description = "Print the figures of a job.")
+@Command(name = "figures", description = "Print the figures of a job as JSON.")
 final class FiguresCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -22,12 +23,8 @@ final class FiguresCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        print(JobLoader.load(jobFile), spec.commandLine().getOut());
+        CapJob job = JobLoader.load(jobFile);
+        spec.commandLine().getOut().println(FiguresJson.of(Cap.solve(job), JobTag.of(job, JobStamp.of(job.text()))));
         return Exit.DONE;
-    }
-
-    /** The one place where figures are printed. */
-    private static void print(CapJob job, PrintWriter out) {
-        out.println(job.get(JobInputs.NAME) + "  [" + JobStamp.of(job.text()) + "]");
     }
 }

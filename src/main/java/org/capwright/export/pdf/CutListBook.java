@@ -82,7 +82,7 @@ public final class CutListBook {
     private List<Block> hardware() {
         List<List<String>> rows = list.hardware().stream().map(item -> List.of(item.name(), Integer.toString(item.quantity()),
                 item.size(), item.note())).toList();
-        return section("Hardware", List.of(0.22, 0.06, 0.46, 0.26), List.of("what", "number", "size", "notes"), rows);
+        return section("Hardware", List.of(0.24, 0.08, 0.42, 0.26), List.of("what", "number", "size", "notes"), rows);
     }
 
     private List<Block> joins() {

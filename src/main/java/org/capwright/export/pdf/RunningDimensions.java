@@ -1,6 +1,7 @@
 package org.capwright.export.pdf;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -43,14 +44,15 @@ final class RunningDimensions {
         double zero = side == Station.Side.BOTTOM ? outline.minX() : outline.minY();
         double cross = side == Station.Side.BOTTOM ? outline.minY() : outline.minX();
         Stream<Station> edge = Stream.of(new Station(side, zero, cross, side == Station.Side.BOTTOM ? "left edge" : "lower edge"));
-        List<Station> all = Stream.concat(edge, drawing.stations().stream().filter(station -> station.along() == side))
-                .sorted(Comparator.comparingDouble(Station::positionMm)).toList();
-        return all.stream().filter(station -> all.stream().noneMatch(other -> same(station, other)
-                && all.indexOf(other) < all.indexOf(station))).toList();
+        List<Station> once = new ArrayList<>();
+        Stream.concat(edge, drawing.stations().stream().filter(station -> station.along() == side))
+                .sorted(Comparator.comparingDouble(Station::positionMm))
+                .filter(station -> once.stream().noneMatch(other -> same(station, other))).forEach(once::add);
+        return once;
     }
 
     private static boolean same(Station a, Station b) {
-        return a != b && Math.abs(a.positionMm() - b.positionMm()) < SAME_MM && a.what().equals(b.what());
+        return Math.abs(a.positionMm() - b.positionMm()) < SAME_MM && a.what().equals(b.what());
     }
 
     private void bottom(List<Station> stations) throws IOException {

@@ -20,6 +20,8 @@ import org.capwright.units.ShopFormat;
  * and the notches and hole groups of cylinders, together on shared pages.
  */
 public final class TemplateBook {
+    private static final int MIDDLES_LISTED = 3;
+
     private final List<Blank> blanks;
     private final Paper paper;
     private final boolean whole;
@@ -83,10 +85,10 @@ public final class TemplateBook {
         Map<String, List<Blank.Detail>> alike = blank.details().stream()
                 .collect(Collectors.groupingBy(Blank.Detail::name, LinkedHashMap::new, Collectors.toList()));
         alike.forEach((name, details) -> {
-            String middles = details.stream().map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
+            String middles = details.size() > MIDDLES_LISTED ? "middles: see its dimensions" : "middles at " + details.stream().map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
                     .collect(Collectors.joining(", "));
             List<String> captions = List.of(blank.name() + ": " + name + ", " + details.size() + " alike",
-                    "middles at " + middles, Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
+                    middles, Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
             small.add(new SharedPages.Item(captions, blank.drawing(), details.get(0).window()));
         });
     }
