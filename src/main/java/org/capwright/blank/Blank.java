@@ -14,14 +14,14 @@ import org.capwright.part.Sheet;
  * @param name name for people, such as {@code leaf 1}
  * @param quantity how many to cut
  * @param sheet what to cut it from
- * @param rolled whether it is rolled into a cylinder: long, so that only its details are worth printing at true size
+ * @param detailsOnly whether it is long and plain, so that only its details are worth printing at true size
  * @param drawing the pattern; its first cut line is the outline
  * @param faceUp which face is up, such as {@code outside face up}
  * @param grain how it lies to the grain
  * @param details windows on the pattern that matter at true size, where the whole is too long to print
  * @param notes what else the shop must know
  */
-public record Blank(String id, String name, int quantity, Sheet sheet, boolean rolled, Drawing drawing, String faceUp,
+public record Blank(String id, String name, int quantity, Sheet sheet, boolean detailsOnly, Drawing drawing, String faceUp,
                     Grain grain, List<Detail> details, List<String> notes) {
     /** Keeps its own copies. */
     public Blank {

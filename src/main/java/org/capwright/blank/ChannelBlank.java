@@ -2,12 +2,15 @@ package org.capwright.blank;
 
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Station;
+import org.capwright.geom.Bounds;
 import org.capwright.geom.Path;
 import org.capwright.geom.Vec2;
 import org.capwright.part.ChannelFlat;
 
 /** What gutters and stop bars have in common: x along the channel, y across it, origin in its middle. */
 final class ChannelBlank {
+    private static final double END_MM = 45;
+
     private ChannelBlank() {
     }
 
@@ -19,6 +22,13 @@ final class ChannelBlank {
         double inside = y - Writing.CLEAR_MM - Writing.TEXT_MM;
         drawing.label(Writing.across(new Vec2(0, inside), writing.bend(flat.bend(), direction)));
         drawing.label(Writing.across(new Vec2(0, -inside - Writing.TEXT_MM), writing.bend(flat.bend(), direction)));
+    }
+
+    /** Its right end, which is worth printing at true size; the left end is its mirror image. */
+    static Blank.Detail end(ChannelFlat flat, double shorterEndMm, double longerEndMm) {
+        double half = flat.widthMm() / 2;
+        return new Blank.Detail("right end, the left end is its mirror image", longerEndMm,
+                new Bounds(shorterEndMm - END_MM, -half - 1, longerEndMm + 1, half + 1));
     }
 
     /** Running dimensions of its outline. */

@@ -34,7 +34,7 @@ final class GutterBlank {
         Drawing.Builder drawing = new Drawing.Builder("gutter " + gutter.number()).cut(outline);
         ChannelBlank.bends(drawing, flat, outer, inner, writing, "up");
         ChannelBlank.dimensions(drawing, flat, inner);
-        return new Blank(id, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet(), false, drawing.build(),
-                "inside face up", Grain.ALONG_X, List.of(), List.of("ends as cut; weld into the sleeve's notches"));
+        return new Blank(id, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet(), true, drawing.build(),
+                "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, inner)), List.of("ends as cut; weld into the sleeve's notches"));
     }
 }

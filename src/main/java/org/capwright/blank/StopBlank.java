@@ -25,7 +25,7 @@ final class StopBlank {
         ChannelBlank.bends(drawing, flat, outer, inner, writing, "up");
         ChannelBlank.dimensions(drawing, flat, bar.blankLengthMm() / 2);
         return new Blank("stop-bar-" + bar.number(), "stop bar " + bar.number(), Cap.mirrored(bar.number()), bar.sheet(),
-                false, drawing.build(), "inside face up", Grain.ALONG_X, List.of(), List.of("legs down in the cap; weld to the hood"));
+                true, drawing.build(), "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, bar.blankLengthMm() / 2)), List.of("legs down in the cap; weld to the hood"));
     }
 
     private static Path outline(StopBar bar, ChannelFlat flat) {

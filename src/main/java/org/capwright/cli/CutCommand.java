@@ -32,7 +32,7 @@ final class CutCommand implements Callable<Integer> {
             description = "Paper to print on: ${COMPLETION-CANDIDATES}; ONE is one page a part, as large as it needs. Default: ${DEFAULT-VALUE}.")
     private Paper paper;
 
-    @Option(names = "--whole", description = "Draw sleeve and hood at true size as a whole too, not only their notches and holes.")
+    @Option(names = "--whole", description = "Draw long parts at true size as a whole too, not only their notches, holes and ends.")
     private boolean whole;
 
     @Override

@@ -25,7 +25,7 @@ public final class CutFiles {
      * @param folder an empty folder
      * @param cap the cap
      * @param paper the paper to print on
-     * @param whole whether cylinders are drawn at true size as a whole too
+     * @param whole whether long parts are drawn at true size as a whole too
      * @param stamp short fingerprint of the job's inputs
      * @throws IOException if a file can't be written
      */

@@ -33,42 +33,62 @@ final class SharedPages {
     private record Placed(Item item, double x, double top) {
     }
 
+    /** A row: items side by side below a height, none taller than the first. */
+    private static final class Row {
+        private final List<Placed> placed = new ArrayList<>();
+        private final double top;
+        private final double heightMm;
+        private double x;
+
+        Row(double left, double top, double heightMm) {
+            this.x = left;
+            this.top = top;
+            this.heightMm = heightMm;
+        }
+
+        boolean add(Item item, double widthMm, double right) {
+            if (item.heightMm() > heightMm || !placed.isEmpty() && x + widthMm > right) {
+                return false;
+            }
+            placed.add(new Placed(item, x, top));
+            x += widthMm + GAP_MM;
+            return true;
+        }
+    }
+
     /** Whether a pattern fits on a page. */
     static boolean fits(Bounds window, Paper paper) {
         Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm());
         return window.width() <= area.width() && window.height() + 4 * LINE_MM <= area.height();
     }
 
-    /** The pages: the tallest first, row after row. */
+    /** The pages: the tallest first, each in the first row that has room for it. */
     static List<PrintPage> pages(List<Item> items, Paper paper, Typeface typeface) throws IOException {
         Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm());
-        List<Item> tallestFirst = items.stream().sorted(Comparator.comparingDouble(Item::heightMm).reversed()).toList();
-        List<PrintPage> pages = new ArrayList<>();
-        List<Placed> page = new ArrayList<>();
-        double x = area.minX();
-        double top = area.maxY();
-        double rowHeight = 0;
-        for (Item item : tallestFirst) {
+        List<List<Row>> pages = new ArrayList<>();
+        for (Item item : items.stream().sorted(Comparator.comparingDouble(Item::heightMm).reversed()).toList()) {
             double width = width(item, typeface);
-            if (x > area.minX() && x + width > area.maxX()) {
-                x = area.minX();
-                top -= rowHeight + GAP_MM;
-                rowHeight = 0;
+            boolean placed = pages.stream().flatMap(List::stream).anyMatch(row -> row.add(item, width, area.maxX()));
+            if (!placed) {
+                newRow(pages, item, area).add(item, width, area.maxX());
             }
-            if (top - item.heightMm() < area.minY()) {
-                pages.add(page(List.copyOf(page), paper));
-                page.clear();
-                x = area.minX();
-                top = area.maxY();
+        }
+        return pages.stream().map(rows -> page(rows.stream().flatMap(row -> row.placed.stream()).toList(), paper)).toList();
+    }
+
+    private static Row newRow(List<List<Row>> pages, Item item, Bounds area) {
+        for (List<Row> rows : pages) {
+            Row last = rows.get(rows.size() - 1);
+            double top = last.top - last.heightMm - GAP_MM;
+            if (top - item.heightMm() >= area.minY()) {
+                Row row = new Row(area.minX(), top, item.heightMm());
+                rows.add(row);
+                return row;
             }
-            page.add(new Placed(item, x, top));
-            rowHeight = Math.max(rowHeight, item.heightMm());
-            x += width + GAP_MM;
         }
-        if (!page.isEmpty()) {
-            pages.add(page(List.copyOf(page), paper));
-        }
-        return pages;
+        Row row = new Row(area.minX(), area.maxY(), item.heightMm());
+        pages.add(new ArrayList<>(List.of(row)));
+        return row;
     }
 
     private static double width(Item item, Typeface typeface) throws IOException {

@@ -16,8 +16,8 @@ import org.capwright.units.ShopFormat;
 
 /**
  * Writes all blanks at true size: a first page that says what is where; each blank that needs several tiles with a page of
- * its dimensions and how the tiles lie; cylinders with their dimensions only, unless the whole is asked for; small patterns,
- * and the notches and hole groups of cylinders, together on shared pages.
+ * its dimensions and how the tiles lie; cylinders and channels with their dimensions only, unless the whole is asked for; small
+ * patterns, and the notches, hole groups and ends of long parts, together on shared pages.
  */
 public final class TemplateBook {
     private static final int MIDDLES_LISTED = 3;
@@ -43,7 +43,7 @@ public final class TemplateBook {
      * @param file where to
      * @param blanks what to draw
      * @param paper the paper to print on
-     * @param whole whether cylinders are drawn at true size as a whole too
+     * @param whole whether long parts are drawn at true size as a whole too
      * @param tag the job
      * @param format how numbers are printed
      * @throws IOException if it can't be written
@@ -68,11 +68,11 @@ public final class TemplateBook {
     }
 
     private void add(Blank blank) {
-        if (blank.rolled() && !whole) {
+        if (SharedPages.fits(blank.drawing().bounds(), paper)) {
+            small.add(new SharedPages.Item(captions(blank), blank.drawing(), blank.drawing().bounds()));
+        } else if (blank.detailsOnly() && !whole) {
             pages.add(DimensionedPage.of(blank, Optional.empty(), paper, format, subtitle(blank)));
             details(blank);
-        } else if (!blank.rolled() && SharedPages.fits(blank.drawing().bounds(), paper)) {
-            small.add(new SharedPages.Item(captions(blank), blank.drawing(), blank.drawing().bounds()));
         } else {
             Tiling tiling = paper == Paper.ONE ? TilePages.onePage(blank) : TilePages.tiling(blank, paper);
             pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, format, subtitle(blank)));
@@ -82,12 +82,13 @@ public final class TemplateBook {
 
     /** Windows that look alike are drawn once. */
     private void details(Blank blank) {
-        Map<String, List<Blank.Detail>> alike = blank.details().stream()
+        Map<String, List<Blank.Detail>> byName = blank.details().stream()
                 .collect(Collectors.groupingBy(Blank.Detail::name, LinkedHashMap::new, Collectors.toList()));
-        alike.forEach((name, details) -> {
-            String middles = details.size() > MIDDLES_LISTED ? "middles: see its dimensions" : "middles at " + details.stream().map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
+        byName.forEach((name, details) -> {
+            String alike = details.size() == 1 ? "" : ", " + details.size() + " alike";
+            String middles = details.size() > MIDDLES_LISTED ? "places: see its dimensions" : "at " + details.stream().map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
                     .collect(Collectors.joining(", "));
-            List<String> captions = List.of(blank.name() + ": " + name + ", " + details.size() + " alike",
+            List<String> captions = List.of(blank.name() + ": " + name + alike,
                     middles, Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
             small.add(new SharedPages.Item(captions, blank.drawing(), details.get(0).window()));
         });
