@@ -1,6 +1,7 @@
 package org.capwright.part;
 
 import java.util.function.DoubleUnaryOperator;
+import org.capwright.geom.Vec2;
 
 /**
  * The heel of a leaf: the strip inboard of the rod axis and its hinge flange, which go down into the gutter as the leaf
@@ -45,30 +46,68 @@ public final class HeelSweep {
     }
 
     /**
+     * The heel of a solved leaf.
+     *
+     * @param leaf the leaf
+     * @return its heel
+     */
+    public static HeelSweep of(Leaf leaf) {
+        return of(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm(), leaf.rodRadiusMm(), leaf.hingeFlangeMm(),
+                leaf.sheet().thicknessMm(), leaf.bend().turnRad());
+    }
+
+    /**
+     * The point of the heel that is farthest outboard of the rod axis of all that are below the rim.
+     *
+     * @param openRad opening
+     * @return outboard of the rod axis (negative infinity where nothing is below the rim), and z
+     */
+    public Vec2 farthestBelowRim(double openRad) {
+        Vec2 last = at(u.length - 1, openRad);
+        Vec2 farthest = new Vec2(Double.NEGATIVE_INFINITY, 0);
+        for (int i = 0; i < u.length; i++) {
+            Vec2 point = at(i, openRad);
+            if (point.y() <= 0 && point.x() > farthest.x()) {
+                farthest = point;
+            }
+            if (point.y() > 0 != last.y() > 0) {
+                double x = point.x() + (last.x() - point.x()) * point.y() / (point.y() - last.y());
+                farthest = x > farthest.x() ? new Vec2(x, 0) : farthest;
+            }
+            last = point;
+        }
+        return farthest;
+    }
+
+    /**
+     * The lowest point of the heel.
+     *
+     * @param openRad opening
+     * @return outboard of the rod axis, and z
+     */
+    public Vec2 lowest(double openRad) {
+        Vec2 lowest = at(0, openRad);
+        for (int i = 1; i < u.length; i++) {
+            Vec2 point = at(i, openRad);
+            lowest = point.y() < lowest.y() ? point : lowest;
+        }
+        return lowest;
+    }
+
+    private Vec2 at(int i, double openRad) {
+        double s = Math.sin(openRad);
+        double c = Math.cos(openRad);
+        return new Vec2(u[i] * c - w[i] * s, axisZMm + u[i] * s + w[i] * c);
+    }
+
+    /**
      * How far outboard of the rod axis the heel reaches below the rim at an opening.
      *
      * @param openRad opening
      * @return mm; negative infinity where nothing of the heel is below the rim
      */
     public double reachMm(double openRad) {
-        double s = Math.sin(openRad);
-        double c = Math.cos(openRad);
-        double reach = Double.NEGATIVE_INFINITY;
-        double lastX = u[u.length - 1] * c - w[u.length - 1] * s;
-        double lastZ = axisZMm + u[u.length - 1] * s + w[u.length - 1] * c;
-        for (int i = 0; i < u.length; i++) {
-            double x = u[i] * c - w[i] * s;
-            double z = axisZMm + u[i] * s + w[i] * c;
-            if (z <= 0) {
-                reach = Math.max(reach, x);
-            }
-            if (z > 0 != lastZ > 0) {
-                reach = Math.max(reach, x + (lastX - x) * z / (z - lastZ));
-            }
-            lastX = x;
-            lastZ = z;
-        }
-        return reach;
+        return farthestBelowRim(openRad).x();
     }
 
     /**
@@ -78,13 +117,7 @@ public final class HeelSweep {
      * @return mm, negative where all of it is above the rim
      */
     public double depthMm(double openRad) {
-        double s = Math.sin(openRad);
-        double c = Math.cos(openRad);
-        double depth = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < u.length; i++) {
-            depth = Math.max(depth, -(axisZMm + u[i] * s + w[i] * c));
-        }
-        return depth;
+        return -lowest(openRad).y();
     }
 
     /**

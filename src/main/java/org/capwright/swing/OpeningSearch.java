@@ -1,0 +1,69 @@
+package org.capwright.swing;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Finds the opening at which a clearance is least: samples the swing, then narrows down round every sample that is lower
+ * than its neighbours. The clearances here are smooth but for a few kinks; between samples a degree apart they have one
+ * valley at most.
+ */
+final class OpeningSearch {
+    private static final int SAMPLES = 90;
+    private static final double ENOUGH_RAD = 1e-6;
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    private OpeningSearch() {
+    }
+
+    /** Opening in [0, stop] at which a value is lowest. */
+    static double lowest(DoubleUnaryOperator value, double stopRad) {
+        double step = stopRad / SAMPLES;
+        double[] sampled = new double[SAMPLES + 1];
+        for (int i = 0; i <= SAMPLES; i++) {
+            sampled[i] = value.applyAsDouble(i * step);
+        }
+        double best = 0;
+        double bestValue = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= SAMPLES; i++) {
+            if (valley(sampled, i)) {
+                double open = worthNarrowing(sampled, i, bestValue)
+                        ? narrow(value, Math.max(0, i - 1) * step, Math.min(SAMPLES, i + 1) * step, i * step) : i * step;
+                double there = value.applyAsDouble(open);
+                if (there < bestValue) {
+                    best = open;
+                    bestValue = there;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static boolean valley(double[] sampled, int i) {
+        return (i == 0 || sampled[i] <= sampled[i - 1]) && (i == SAMPLES || sampled[i] <= sampled[i + 1])
+                && Double.isFinite(sampled[i]);
+    }
+
+    /** Within one step a valley is not deeper below its lowest sample than its neighbours stand above it. */
+    private static boolean worthNarrowing(double[] sampled, int i, double bestValue) {
+        double left = i == 0 ? sampled[i] : sampled[i - 1];
+        double right = i == SAMPLES ? sampled[i] : sampled[i + 1];
+        double rise = Math.max(left, right) - sampled[i];
+        return !Double.isFinite(rise) || sampled[i] - rise < bestValue;
+    }
+
+    private static double narrow(DoubleUnaryOperator value, double from, double to, double middle) {
+        double a = from;
+        double b = to;
+        while (b - a > ENOUGH_RAD) {
+            double left = b - GOLDEN * (b - a);
+            double right = a + GOLDEN * (b - a);
+            if (value.applyAsDouble(left) <= value.applyAsDouble(right)) {
+                b = right;
+            } else {
+                a = left;
+            }
+        }
+        double found = (a + b) / 2;
+        return value.applyAsDouble(found) <= value.applyAsDouble(middle) ? found : middle;
+    }
+}
