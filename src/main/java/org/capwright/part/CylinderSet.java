@@ -102,7 +102,8 @@ final class CylinderSet {
         int pieces = job.find(pieceInput)
                 .orElseGet(() -> CylinderFlat.piecesFor(neutralMm, seam, mm(StockInputs.SHEET_LENGTH)));
         double azimuth = job.find(inputs.azimuth()).map(Angle::rad).orElseGet(() -> Spread.farthest(pieces, features));
-        return new CylinderFlat(neutralMm, heightMm, seam, pieces, azimuth, foot, top, beads);
+        double clear = Spread.leastDistanceRad(pieces, azimuth, features) * neutralMm;
+        return new CylinderFlat(neutralMm, heightMm, seam, pieces, azimuth, foot, top, beads, clear);
     }
 
     private Edge edge(EdgeInputs inputs) {
