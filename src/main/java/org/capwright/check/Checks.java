@@ -3,6 +3,7 @@ package org.capwright.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.capwright.air.Air;
 import org.capwright.blank.Blanks;
 import org.capwright.part.Cap;
 import org.capwright.swing.Swing;
@@ -19,18 +20,20 @@ public final class Checks {
      * @return the checks, in the order of the work
      */
     public static List<Check> of(Cap cap) {
-        return of(cap, Swing.of(cap));
+        return of(cap, Swing.of(cap), Air.of(cap));
     }
 
     /**
-     * All checks of a cap whose swing is known.
+     * All checks of a cap whose swing and air are known.
      *
      * @param cap the cap
      * @param swing its swing
+     * @param air its air
      * @return the checks, in the order of the work
      */
-    public static List<Check> of(Cap cap, Swing swing) {
+    public static List<Check> of(Cap cap, Swing swing, Air air) {
         List<Check> all = new ArrayList<>(SwingChecks.of(cap, swing));
+        all.addAll(AirChecks.of(cap, air));
         all.addAll(FitChecks.of(cap));
         all.addAll(SheetChecks.of(cap));
         all.addAll(FitChecks.ofStock(cap, Blanks.of(cap)));

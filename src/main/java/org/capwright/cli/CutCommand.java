@@ -11,9 +11,9 @@ import org.capwright.store.JobFiles;
 import org.capwright.store.JobStamp;
 import org.capwright.store.StagedFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes everything that a shop needs to cut a job, wholly or not at all. */
@@ -22,8 +22,8 @@ final class CutCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "The job file.")
-    private Path jobFile;
+    @Mixin
+    private JobOption jobOption;
 
     @Option(names = "--to", required = true, paramLabel = "DIR", description = "The folder to write into.")
     private Path folder;
@@ -37,7 +37,7 @@ final class CutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CapJob job = JobLoader.load(jobFile);
+        CapJob job = jobOption.load();
         StagedFolder.fill(folder, staging -> writeAll(job, staging))
                 .forEach(file -> spec.commandLine().getOut().println(file));
         return Exit.DONE;

@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "capwright", subcommands = {CheckCommand.class, FiguresCommand.class, CutCommand.class},
         versionProvider = Version.class, description = "Sizes, proves, lays out and prints round rooftop exhaust caps.",
         synopsisSubcommandLabel = "COMMAND",
-        footer = {"", "Exit codes: 0 done, 2 bad input, 3 a file could not be read or written."})
+        footer = {"", "Exit codes: 0 done, 1 a check is foul, 2 bad input, 3 a file could not be read or written."})
 final class RootCommand implements Runnable {
     @Spec
     private CommandSpec spec;
