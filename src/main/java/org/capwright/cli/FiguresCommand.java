@@ -1,7 +1,6 @@
 package org.capwright.cli;
 
 import java.util.concurrent.Callable;
-import org.capwright.export.JobTag;
 import org.capwright.export.figure.FiguresJson;
 import org.capwright.job.CapJob;
 import org.capwright.part.Cap;
@@ -23,7 +22,7 @@ final class FiguresCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         CapJob job = jobOption.load();
-        spec.commandLine().getOut().println(FiguresJson.of(Cap.solve(job), JobTag.of(job, JobStamp.of(job.text()))));
+        spec.commandLine().getOut().println(FiguresJson.of(Cap.solve(job), JobStamp.of(job.text())));
         return Exit.DONE;
     }
 }

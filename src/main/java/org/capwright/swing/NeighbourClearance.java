@@ -13,12 +13,13 @@ final class NeighbourClearance {
     private NeighbourClearance() {
     }
 
-    /** The middle pair: twice the distance of one leaf from the plane between them. */
+    /** The middle pair: twice the distance of one leaf, or its rod, from the plane between them. */
     static Clearance opposite(Leaf leaf, double stopRad) {
         Motion motion = Motion.of(leaf);
         double[][] points = corners(leaf);
         return Clearance.search(Pair.LEAF_LEAF, leaf.number(), stopRad, open -> {
-            Nearness nearest = Nearness.NONE;
+            Vec3 rod = new Vec3(leaf.rodAxisMm() - leaf.rodRadiusMm(), 0, leaf.rodAxisZMm());
+            Nearness nearest = new Nearness(2 * rod.x(), rod);
             for (double[] point : points) {
                 Vec3 where = motion.at(point[0], point[1], 0, open);
                 nearest = nearest.orNearer(new Nearness(2 * where.x(), where));

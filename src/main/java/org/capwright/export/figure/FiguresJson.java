@@ -26,19 +26,19 @@ public final class FiguresJson {
      * The figures of a cap.
      *
      * @param cap the cap
-     * @param tag its job
-     * @return {@code {"job": {name, revision, stamp}, "figures": [{id, value, unit}...], "checks": [{id, verdict, value, limit,
+     * @param stamp short fingerprint of its inputs
+     * @return {@code {"job": {name, revision, stamp, fouls}, "figures": [{id, value, unit}...], "checks": [{id, verdict, value, limit,
      * margin, unit, at, source, remedy}...]}}
      */
-    public static String of(Cap cap, JobTag tag) {
-        Map<String, Object> all = new LinkedHashMap<>();
-        all.put("job", tag);
+    public static String of(Cap cap, String stamp) {
         Swing swing = Swing.of(cap);
         Air air = Air.of(cap);
+        List<Check> checks = Checks.of(cap, swing, air);
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("job", JobTag.of(cap.job(), stamp, checks));
         List<Figure> figures = new ArrayList<>(CapFigures.of(cap, Blanks.of(cap)));
         figures.addAll(MotionFigures.of(cap.leaves(), swing, air));
         all.put("figures", figures);
-        List<Check> checks = Checks.of(cap, swing, air);
         all.put("checks", checks.stream().map(check -> CheckEntry.of(check, Remedies.of(cap, checks, check))).toList());
         return MAPPER.writeValueAsString(all);
     }

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.capwright.check.Check;
+import org.capwright.check.Checks;
 import org.capwright.export.Cautions;
 import org.capwright.export.JobTag;
 import org.capwright.export.Sheets;
@@ -21,11 +23,13 @@ import org.capwright.units.ShopFormat;
 public final class CutListBook {
     private final Cap cap;
     private final CutList list;
+    private final List<Check> checks;
     private final ShopFormat format;
 
-    private CutListBook(Cap cap, CutList list, ShopFormat format) {
+    private CutListBook(Cap cap, CutList list, List<Check> checks, ShopFormat format) {
         this.cap = cap;
         this.list = list;
+        this.checks = checks;
         this.format = format;
     }
 
@@ -35,25 +39,40 @@ public final class CutListBook {
      * @param file where to
      * @param cap the cap
      * @param list its list
+     * @param checks the cap's checks
      * @param paper the paper to print on
      * @param tag the job
      * @param format how numbers are printed
      * @throws IOException if it can't be written
      */
-    public static void write(Path file, Cap cap, CutList list, Paper paper, JobTag tag, ShopFormat format) throws IOException {
+    public static void write(Path file, Cap cap, CutList list, List<Check> checks, Paper paper, JobTag tag, ShopFormat format) throws IOException {
         try (PdfBook book = new PdfBook("Cut list", tag)) {
-            List<Block> blocks = new CutListBook(cap, list, format).blocks();
+            List<Block> blocks = new CutListBook(cap, list, checks, format).blocks();
             book.write(Flow.pages(blocks, paper, "Cut list", "lengths to the nearest fraction, the rest in thousandths", book.typeface()), file);
         }
     }
 
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>(head());
+        blocks.addAll(checks());
+        blocks.addAll(cautions());
         blocks.addAll(blanks());
         blocks.addAll(hardware());
         blocks.addAll(joins());
         blocks.addAll(shrinking());
-        blocks.add(Block.Paragraph.heading("Cautions"));
+        return blocks;
+    }
+
+    /** Every check, fouls first. */
+    private List<Block> checks() {
+        List<List<String>> rows = Checks.worstFirst(checks).stream().map(check -> List.of(check.verdict().word(), check.words(),
+                check.quantity().words(check.value(), format) + (check.estimate() ? " (estimate)" : ""),
+                (check.limit().least() ? "at least " : "at most ") + check.quantity().words(check.limit().value(), format))).toList();
+        return section("Checks", List.of(0.08, 0.42, 0.25, 0.25), List.of("", "what", "found", "limit"), rows);
+    }
+
+    private List<Block> cautions() {
+        List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.heading("Cautions")));
         Cautions.ALL.forEach(caution -> blocks.add(Block.Paragraph.plain(caution)));
         return blocks;
     }
