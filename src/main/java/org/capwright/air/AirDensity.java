@@ -29,7 +29,7 @@ public final class AirDensity {
 
     /**
      * Density factor: {@code T_0 / T * p / p_0}, absolute temperatures, T_0 = 70 F. The textbook form {@code 530 / (460 + F)}
-     * rounds 529.67 and 459.67; the two differ by less than 0.03 % from -40 to 600 F.
+     * rounds 529.67 and 459.67; the two differ by less than 0.04 % from -40 to 600 F.
      *
      * @param air temperature of the air, above absolute zero
      * @param pressureRatio pressure over 29.92 inHg (101.325 kPa)

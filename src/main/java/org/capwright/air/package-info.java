@@ -12,7 +12,7 @@
  * {@code geom}, {@code metal}, {@code job} and {@code part}.
  *
  * <p>Compromises: the stop bead, rod ends and standing leaves are left out of the free area; bushing friction is left out
- * of the float angles (it widens the band a little on both sides, by the reciprocal of the closing ratio); the rod bends as
- * if the leaf welded to it lent it no stiffness.
+ * of the float angles (it is at most the closing moment over the closing ratio, either way); the rod bends as if the leaf
+ * welded to it lent it no stiffness.
  */
 package org.capwright.air;
