@@ -18,6 +18,8 @@ public enum Quantity {
     STRESS("MPa", 1),
     /** Kelvins, shown in degrees Celsius or Fahrenheit. */
     TEMPERATURE("K", 1),
+    /** Kilograms. */
+    MASS("kg", 1),
     /** A share or a ratio. */
     RATIO("", 1),
     /** A number of things. */
@@ -67,6 +69,7 @@ public enum Quantity {
             case PRESSURE -> inch ? decimals("%.3f in w.g.", value / PA_PER_INCH_OF_WATER) : decimals("%.1f Pa", value);
             case STRESS -> decimals("%.1f MPa", value);
             case TEMPERATURE -> inch ? decimals("%.0f F", (value - 273.15) * 1.8 + 32) : decimals("%.0f C", value - 273.15);
+            case MASS -> format.mass(value);
             case RATIO -> decimals("%.3f", value);
             case COUNT -> decimals("%.0f", value);
         };

@@ -63,13 +63,13 @@ final class ShopSize {
     /** The multiples of the step beyond the value, in the direction of the steps. */
     private static String length(Length from, int steps, double stepMm, UnitSystem system) {
         double multiples = from.mm() / stepMm;
-        double whole = steps > 0 ? Math.floor(multiples + ROUNDING) : Math.ceil(multiples - ROUNDING);
+        double whole = steps == 0 ? multiples : steps > 0 ? Math.floor(multiples + ROUNDING) : Math.ceil(multiples - ROUNDING);
         Length to = Length.ofMm((whole + steps) * stepMm);
         return new ShopFormat(system, 64).plain(to) + (system == UnitSystem.INCH ? " in" : " mm");
     }
 
     private static String angle(Angle from, int steps) {
-        double whole = steps > 0 ? Math.floor(from.degrees() + ROUNDING) : Math.ceil(from.degrees() - ROUNDING);
+        double whole = steps == 0 ? from.degrees() : steps > 0 ? Math.floor(from.degrees() + ROUNDING) : Math.ceil(from.degrees() - ROUNDING);
         return Math.round(whole + steps) + " deg";
     }
 }

@@ -38,10 +38,9 @@ public record JobTag(String name, String revision, String stamp, List<String> fo
     /**
      * The tag in one line.
      *
-     * @return what is foul, name, revision where there is one, and stamp
+     * @return name, revision where there is one, and stamp
      */
     public String line() {
-        String foul = fouls.isEmpty() ? "" : "FOUL: " + String.join("; ", fouls) + ". ";
-        return foul + name + (revision.isBlank() ? "" : ", revision " + revision) + ", stamp " + stamp;
+        return name + (revision.isBlank() ? "" : ", revision " + revision) + ", stamp " + stamp;
     }
 }

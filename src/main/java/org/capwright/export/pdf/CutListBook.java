@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.capwright.check.Check;
 import org.capwright.check.Checks;
+import org.capwright.check.Verdict;
 import org.capwright.export.Cautions;
 import org.capwright.export.JobTag;
 import org.capwright.export.Sheets;
@@ -63,12 +65,23 @@ public final class CutListBook {
         return blocks;
     }
 
-    /** Every check, fouls first. */
+    /** Fouls and tight ones in a table; the clear ones in a paragraph, so that all of it stays on the first page. */
     private List<Block> checks() {
-        List<List<String>> rows = Checks.worstFirst(checks).stream().map(check -> List.of(check.verdict().word(), check.words(),
+        List<Check> clear = checks.stream().filter(check -> check.verdict() == Verdict.CLEAR).toList();
+        List<List<String>> rows = Checks.worstFirst(checks).stream().filter(check -> !clear.contains(check)).map(check -> List.of(check.verdict().word(), check.words(),
                 check.quantity().words(check.value(), format) + (check.estimate() ? " (estimate)" : ""),
                 (check.limit().least() ? "at least " : "at most ") + check.quantity().words(check.limit().value(), format))).toList();
-        return section("Checks", List.of(0.08, 0.42, 0.25, 0.25), List.of("", "what", "found", "limit"), rows);
+        List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.heading("Checks")));
+        if (!rows.isEmpty()) {
+            blocks.addAll(TableBlocks.of(List.of(0.08, 0.42, 0.25, 0.25), List.of("", "what", "found", "limit"), rows));
+        }
+        blocks.add(Block.Paragraph.plain("Clear: " + clear.stream().map(this::brief).collect(Collectors.joining("; ")) + "."));
+        return blocks;
+    }
+
+    private String brief(Check check) {
+        return check.words() + " " + check.quantity().words(check.value(), format) + (check.estimate() ? ", estimate" : "") + " ("
+                + (check.limit().least() ? "at least " : "at most ") + check.quantity().words(check.limit().value(), format) + ")";
     }
 
     private List<Block> cautions() {
