@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.capwright.air.Air;
-import org.capwright.blank.Blanks;
 import org.capwright.part.Cap;
 import org.capwright.swing.Swing;
 
@@ -36,7 +35,6 @@ public final class Checks {
         all.addAll(AirChecks.of(cap, air));
         all.addAll(FitChecks.of(cap));
         all.addAll(SheetChecks.of(cap));
-        all.addAll(FitChecks.ofStock(cap, Blanks.of(cap)));
         return List.copyOf(all);
     }
 

@@ -2,7 +2,6 @@ package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.capwright.blank.Blank;
 import org.capwright.job.AirInputs;
 import org.capwright.job.CapJob;
 import org.capwright.job.Input;
@@ -40,23 +39,27 @@ final class FitChecks {
         checks.holes();
         checks.least("sleeve.seam", "sleeve seam to features", cap.sleeve().flat().seamClearMm(), LimitInputs.SEAM);
         checks.least("hood.seam", "hood seam to features", cap.hood().flat().seamClearMm(), LimitInputs.SEAM);
+        checks.stock();
         checks.corrosion();
         return checks.checks;
     }
 
     /** Whether blanks fit the largest sheet, either way round. */
-    static List<Check> ofStock(Cap cap, List<Blank> blanks) {
-        double length = cap.job().get(StockInputs.SHEET_LENGTH).mm();
-        double width = cap.job().get(StockInputs.SHEET_WIDTH).mm();
-        List<Check> checks = new ArrayList<>();
-        for (Blank blank : blanks) {
-            double longer = Math.max(blank.lengthMm(), blank.widthMm());
-            double shorter = Math.min(blank.lengthMm(), blank.widthMm());
-            double spare = Math.min(Math.max(length, width) - longer, Math.min(length, width) - shorter);
-            checks.add(Check.of("stock." + blank.id(), blank.name() + " on the largest sheet, to spare", Quantity.LENGTH, spare,
-                    Limit.atLeast(0, 0, "the sheet size typed for the job")));
-        }
-        return checks;
+    private void stock() {
+        stock("sleeve", cap.sleeve().flat().lengthMm(), cap.sleeve().flat().widthMm());
+        stock("hood", cap.hood().flat().lengthMm(), cap.hood().flat().widthMm());
+        cap.leaves().forEach(leaf -> stock("leaf-" + leaf.number(), leaf.blankLengthMm(), leaf.blankWidthMm()));
+        cap.gutters().forEach(gutter -> stock("gutter-" + gutter.number(), gutter.blankLengthMm(), gutter.flat().widthMm()));
+        cap.stops().forEach(bar -> stock("stop-bar-" + bar.number(), bar.blankLengthMm(), bar.flat().widthMm()));
+    }
+
+    private void stock(String part, double lengthMm, double widthMm) {
+        double sheetLength = job.get(StockInputs.SHEET_LENGTH).mm();
+        double sheetWidth = job.get(StockInputs.SHEET_WIDTH).mm();
+        double spare = Math.min(Math.max(sheetLength, sheetWidth) - Math.max(lengthMm, widthMm),
+                Math.min(sheetLength, sheetWidth) - Math.min(lengthMm, widthMm));
+        checks.add(Check.of("stock." + part, part.replace('-', ' ') + " on the largest sheet, to spare", Quantity.LENGTH, spare,
+                Limit.atLeast(0, 0, "the sheet size typed for the job")));
     }
 
     private void cover() {

@@ -11,6 +11,7 @@ import org.capwright.job.CapJob;
 import org.capwright.job.Input;
 import org.capwright.job.JobReader;
 import org.capwright.job.JobText;
+import org.capwright.job.Kind;
 import org.capwright.job.RefusedJobException;
 import org.capwright.part.Cap;
 
@@ -20,6 +21,7 @@ import org.capwright.part.Cap;
  */
 public final class Remedies {
     private static final int MOST_STEPS = 512;
+    private static final int MOST_DEGREES = 180;
 
     private final Cap cap;
     private final List<Check> before;
@@ -64,16 +66,25 @@ public final class Remedies {
     }
 
     private Optional<Remedy> by(Lever lever) {
-        int reached = 0;
-        for (int steps = 1; steps <= MOST_STEPS && reached == 0; steps *= 2) {
-            Optional<Map<String, String>> typed = typed(lever, steps);
-            reached = typed.flatMap(this::tried).filter(this::clear).isPresent() ? steps : 0;
+        if (lever.input().kind() == Kind.ANGLE) {
+            return everyStep(lever);
         }
-        if (reached == 0) {
-            return edge(lever).flatMap(steps -> remedy(lever, steps));
+        int clear = 0;
+        int allowed = 0;
+        int refused = MOST_STEPS + 1;
+        for (int steps = 1; steps <= MOST_STEPS && clear == 0 && refused > MOST_STEPS; steps *= 2) {
+            Optional<List<Check>> after = typed(lever, steps).flatMap(this::tried);
+            refused = after.isEmpty() ? steps : refused;
+            clear = after.filter(this::clear).isPresent() ? steps : 0;
+            allowed = after.isEmpty() || clear > 0 ? allowed : steps;
         }
-        int low = reached / 2;
-        int high = reached;
+        return clear > 0 ? smallest(lever, allowed, clear) : lastAllowed(lever, allowed, refused);
+    }
+
+    /** The fewest steps that do, between some that do not and some that do. */
+    private Optional<Remedy> smallest(Lever lever, int tooFew, int enough) {
+        int low = tooFew;
+        int high = enough;
         while (high - low > 1) {
             int middle = (low + high) / 2;
             if (typed(lever, middle).flatMap(this::tried).filter(this::clear).isPresent()) {
@@ -85,15 +96,28 @@ public final class Remedies {
         return remedy(lever, high);
     }
 
-    /** Doubling may leap over the last steps that the input's range allows: those are tried one by one. */
-    private Optional<Integer> edge(Lever lever) {
-        for (int steps = 1; steps <= MOST_STEPS; steps++) {
-            Optional<List<Check>> after = typed(lever, steps).flatMap(this::tried);
-            if (after.isEmpty()) {
-                return Optional.empty();
+    /** Doubling may leap over the last steps that the input's range allows: the very last is tried. */
+    private Optional<Remedy> lastAllowed(Lever lever, int allowed, int refused) {
+        int low = allowed;
+        int high = refused;
+        while (high - low > 1) {
+            int middle = (low + high) / 2;
+            if (typed(lever, middle).flatMap(this::tried).isPresent()) {
+                low = middle;
+            } else {
+                high = middle;
             }
-            if (clear(after.get())) {
-                return Optional.of(steps);
+        }
+        boolean does = low > allowed && typed(lever, low).flatMap(this::tried).filter(this::clear).isPresent();
+        return does ? smallest(lever, allowed, low) : Optional.empty();
+    }
+
+    /** Turning something has no direction in which it gets better: every step is tried. */
+    private Optional<Remedy> everyStep(Lever lever) {
+        for (int steps = 1; steps < MOST_DEGREES; steps++) {
+            Optional<Remedy> remedy = typed(lever, steps).isPresent() ? remedy(lever, steps) : Optional.empty();
+            if (remedy.isPresent()) {
+                return remedy;
             }
         }
         return Optional.empty();

@@ -1,6 +1,7 @@
 package org.capwright.part;
 
 import java.util.function.DoubleUnaryOperator;
+import org.capwright.geom.GoldenSection;
 import org.capwright.geom.Vec2;
 
 /**
@@ -10,9 +11,8 @@ import org.capwright.geom.Vec2;
  * side by less than a bend radius.
  */
 public final class HeelSweep {
-    private static final int SAMPLES = 48;
-    private static final int NARROWINGS = 60;
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    private static final int SAMPLES = 40;
+    private static final double ENOUGH_RAD = 1e-7;
 
     private final double axisZMm;
     private final double[] u;
@@ -137,7 +137,14 @@ public final class HeelSweep {
      * @return where and how deep
      */
     public Most deepest(double stopRad) {
-        return most(this::depthMm, stopRad);
+        Most deepest = new Most(0, Double.NEGATIVE_INFINITY);
+        for (int i = 0; i < u.length; i++) {
+            // a corner is lowest straight below the axis: tan(theta) = u / w
+            double open = Math.max(0, Math.min(stopRad, Math.atan2(-u[i], -w[i])));
+            double depth = -at(i, open).y();
+            deepest = depth > deepest.mm() ? new Most(open, depth) : deepest;
+        }
+        return deepest;
     }
 
     /**
@@ -160,23 +167,9 @@ public final class HeelSweep {
             }
         }
         double step = stopRad / SAMPLES;
-        Most refined = refine(f, Math.max(0, (best - 1) * step), Math.min(stopRad, (best + 1) * step));
-        return refined.mm() > bestValue ? refined : new Most(best * step, bestValue);
-    }
-
-    /** Golden-section search between two samples around the largest. */
-    private static Most refine(DoubleUnaryOperator f, double from, double to) {
-        double a = from;
-        double b = to;
-        for (int i = 0; i < NARROWINGS; i++) {
-            double left = b - GOLDEN * (b - a);
-            double right = a + GOLDEN * (b - a);
-            if (f.applyAsDouble(left) < f.applyAsDouble(right)) {
-                a = left;
-            } else {
-                b = right;
-            }
-        }
-        return new Most((a + b) / 2, f.applyAsDouble((a + b) / 2));
+        double found = GoldenSection.lowest(open -> -f.applyAsDouble(open), Math.max(0, (best - 1) * step),
+                Math.min(stopRad, (best + 1) * step), ENOUGH_RAD);
+        double value = f.applyAsDouble(found);
+        return value > bestValue ? new Most(found, value) : new Most(best * step, bestValue);
     }
 }

@@ -1,6 +1,6 @@
 package org.capwright.swing;
 
-import org.capwright.geom.Vec3;
+import java.util.function.DoubleFunction;
 import org.capwright.part.Bushing;
 import org.capwright.part.Doubler;
 import org.capwright.part.Leaf;
@@ -17,7 +17,9 @@ final class BushingClearance {
         double from = Math.max(leaf.slab().hingeEdgeMm(), leaf.rodAxisMm() - radius);
         double y = Math.sqrt(leaf.slab().radiusMm() * leaf.slab().radiusMm() - from * from);
         Motion motion = Motion.of(leaf);
-        return Clearance.search(Pair.LEAF_BUSHING, leaf.number(), stopRad, open ->
-                new Nearness(end - y, motion.at(from - leaf.rodAxisMm(), -leaf.rodRadiusMm(), y, open)));
+        DoubleFunction<Nearness> curve = open ->
+                new Nearness(end - y, motion.at(from - leaf.rodAxisMm(), -leaf.rodRadiusMm(), y, Turn.of(open)));
+        // the same at every opening
+        return new Clearance(Pair.LEAF_BUSHING, leaf.number(), end - y, 0, curve.apply(0).where(), stopRad, curve);
     }
 }

@@ -35,7 +35,7 @@ final class HeelClearance {
         double u = inner.slab().freeEdgeMm() + inner.lipOutMm(inner.curveFlangeMm()) - inner.rodAxisMm();
         double w = -inner.rodRadiusMm() - inner.lipDownMm(inner.curveFlangeMm());
         return Clearance.search(Pair.HEEL_FLOOR, inner.number() + 1, stopRad, open -> {
-            Vec3 lip = motion.at(u, w, 0, open);
+            Vec3 lip = motion.at(u, w, 0, Turn.of(open));
             return new Nearness(lip.z() + next.depthMm(), lip);
         });
     }

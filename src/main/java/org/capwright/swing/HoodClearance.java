@@ -1,7 +1,7 @@
 package org.capwright.swing;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
+import org.capwright.geom.GoldenSection;
 import org.capwright.geom.Vec3;
 import org.capwright.part.Hood;
 import org.capwright.part.Leaf;
@@ -15,8 +15,8 @@ import org.capwright.part.PlacedBead;
  */
 final class HoodClearance {
     private static final int LEVELS = 12;
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-    private static final int NARROWINGS = 40;
+    private static final double ENOUGH = 1e-5;
+    private static final double ENOUGH_MM = 1e-4;
 
     private final LeafShape shape;
     private final double insideMm;
@@ -36,7 +36,8 @@ final class HoodClearance {
         return Clearance.search(Pair.LEAF_HOOD, leaf.number(), stopRad, new HoodClearance(leaf, hood)::at);
     }
 
-    private Nearness at(double open) {
+    private Nearness at(double openRad) {
+        Turn open = Turn.of(openRad);
         Nearness nearest = Nearness.NONE;
         for (LeafShape.ArcEdge arc : shape.arcs()) {
             nearest = nearest.orNearer(arc(arc, open));
@@ -47,13 +48,13 @@ final class HoodClearance {
         return inwardBeads.isEmpty() && tipBelowTop(open) ? nearest : nearest.orNearer(between(open));
     }
 
-    private Nearness point(LeafShape.Point point, double open) {
+    private Nearness point(LeafShape.Point point, Turn open) {
         Vec3 where = shape.motion().at(point.u(), point.w(), point.y(), open);
         double bead = inwardBeads.stream().mapToDouble(b -> b.bead().depthAtMm(where.z() - footMm - b.aboveFootMm())).max().orElse(0);
         return where.z() > topMm ? Nearness.NONE : new Nearness(insideMm - bead - Math.hypot(where.x(), where.y()), where);
     }
 
-    private Nearness arc(LeafShape.ArcEdge arc, double open) {
+    private Nearness arc(LeafShape.ArcEdge arc, Turn open) {
         double to = Math.min(arc.toU(), highestU(arc.w(), open));
         if (to < arc.fromU()) {
             return Nearness.NONE;
@@ -63,31 +64,31 @@ final class HoodClearance {
         return new Nearness(insideMm - Math.hypot(where.x(), where.y()), where);
     }
 
-    private Vec3 place(LeafShape.ArcEdge arc, double u, double open) {
+    private Vec3 place(LeafShape.ArcEdge arc, double u, Turn open) {
         double x = shape.motion().axisMm() + u;
         double y = Math.sqrt(Math.max(0, arc.radiusMm() * arc.radiusMm() - x * x));
         return shape.motion().at(u, arc.w(), y, open);
     }
 
     /** Where the squared distance is greatest: {@code u = (h C S - x_r (1 - C)) / S^2}; beyond every end for a closed leaf. */
-    private double farthestU(LeafShape.ArcEdge arc, double open) {
-        double s = Math.sin(open);
-        double c = Math.cos(open);
+    private double farthestU(LeafShape.ArcEdge arc, Turn open) {
+        double s = open.sine();
+        double c = open.cosine();
         return s == 0 ? Double.POSITIVE_INFINITY : (-arc.w() * c * s - shape.motion().axisMm() * (1 - c)) / (s * s);
     }
 
     /** The u that is at the height of the hood's top. */
-    private double highestU(double w, double open) {
-        double s = Math.sin(open);
-        return s == 0 ? Double.POSITIVE_INFINITY : (topMm - shape.motion().axisZMm() - w * Math.cos(open)) / s;
+    private double highestU(double w, Turn open) {
+        double s = open.sine();
+        return s == 0 ? Double.POSITIVE_INFINITY : (topMm - shape.motion().axisZMm() - w * open.cosine()) / s;
     }
 
-    private boolean tipBelowTop(double open) {
+    private boolean tipBelowTop(Turn open) {
         return shape.arcs().stream().allMatch(arc -> arc.toU() <= highestU(arc.w(), open));
     }
 
     /** Between top and lip the flange is a straight wall: all its heights are searched where beads or the hood's top cut it. */
-    private Nearness between(double open) {
+    private Nearness between(Turn open) {
         double best = 0;
         double bestMm = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= LEVELS; i++) {
@@ -97,11 +98,11 @@ final class HoodClearance {
                 bestMm = mm;
             }
         }
-        double share = lowest(s -> level(s, open).mm(), Math.max(0, best - 1.0 / LEVELS), Math.min(1, best + 1.0 / LEVELS));
+        double share = GoldenSection.lowest(s -> level(s, open).mm(), Math.max(0, best - 1.0 / LEVELS), Math.min(1, best + 1.0 / LEVELS), ENOUGH);
         return level(best, open).orNearer(level(share, open));
     }
 
-    private Nearness level(double share, double open) {
+    private Nearness level(double share, Turn open) {
         LeafShape.ArcEdge top = shape.arcs().get(0);
         LeafShape.ArcEdge lip = shape.arcs().get(1);
         LeafShape.ArcEdge arc = new LeafShape.ArcEdge(mix(top.radiusMm(), lip.radiusMm(), share), mix(top.w(), lip.w(), share),
@@ -114,41 +115,26 @@ final class HoodClearance {
     }
 
     /** Distance from the axis and bead depth are both concave along the arc, so their sum has one summit. */
-    private Nearness bead(LeafShape.ArcEdge arc, PlacedBead bead, double open) {
-        double s = Math.sin(open);
+    private Nearness bead(LeafShape.ArcEdge arc, PlacedBead bead, Turn open) {
+        double s = open.sine();
         double middle = footMm + bead.aboveFootMm();
         double half = bead.bead().widthMm() / 2;
-        double base = shape.motion().axisZMm() + arc.w() * Math.cos(open);
+        double base = shape.motion().axisZMm() + arc.w() * open.cosine();
         double from = s == 0 ? arc.fromU() : Math.max(arc.fromU(), (middle - half - base) / s);
         double to = s == 0 ? arc.toU() : Math.min(arc.toU(), (middle + half - base) / s);
         if (to < from || s == 0 && Math.abs(base - middle) > half) {
             return Nearness.NONE;
         }
-        double u = lowest(at -> beadGap(arc, bead, middle, at, open), from, to);
+        double u = GoldenSection.lowest(at -> beadGap(arc, bead, middle, at, open), from, to, ENOUGH_MM);
         return new Nearness(beadGap(arc, bead, middle, u, open), place(arc, u, open));
     }
 
-    private double beadGap(LeafShape.ArcEdge arc, PlacedBead bead, double middle, double u, double open) {
+    private double beadGap(LeafShape.ArcEdge arc, PlacedBead bead, double middle, double u, Turn open) {
         Vec3 where = place(arc, u, open);
         return insideMm - bead.bead().depthAtMm(where.z() - middle) - Math.hypot(where.x(), where.y());
     }
 
     private static double mix(double a, double b, double share) {
         return a + (b - a) * share;
-    }
-
-    private static double lowest(DoubleUnaryOperator f, double from, double to) {
-        double a = from;
-        double b = to;
-        for (int i = 0; i < NARROWINGS; i++) {
-            double left = b - GOLDEN * (b - a);
-            double right = a + GOLDEN * (b - a);
-            if (f.applyAsDouble(left) <= f.applyAsDouble(right)) {
-                b = right;
-            } else {
-                a = left;
-            }
-        }
-        return (a + b) / 2;
     }
 }

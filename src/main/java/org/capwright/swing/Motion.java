@@ -25,11 +25,11 @@ public record Motion(double axisMm, double axisZMm) {
      *
      * @param u outboard of the axis, leaf closed
      * @param w above the axis, leaf closed
-     * @param openRad opening
+     * @param turn opening
      * @return mm
      */
-    public double xMm(double u, double w, double openRad) {
-        return axisMm + u * Math.cos(openRad) - w * Math.sin(openRad);
+    public double xMm(double u, double w, Turn turn) {
+        return axisMm + u * turn.cosine() - w * turn.sine();
     }
 
     /**
@@ -37,11 +37,11 @@ public record Motion(double axisMm, double axisZMm) {
      *
      * @param u outboard of the axis, leaf closed
      * @param w above the axis, leaf closed
-     * @param openRad opening
+     * @param turn opening
      * @return mm
      */
-    public double zMm(double u, double w, double openRad) {
-        return axisZMm + u * Math.sin(openRad) + w * Math.cos(openRad);
+    public double zMm(double u, double w, Turn turn) {
+        return axisZMm + u * turn.sine() + w * turn.cosine();
     }
 
     /**
@@ -50,10 +50,10 @@ public record Motion(double axisMm, double axisZMm) {
      * @param u outboard of the axis, leaf closed
      * @param w above the axis, leaf closed
      * @param y along the rod
-     * @param openRad opening
+     * @param turn opening
      * @return where it is
      */
-    public Vec3 at(double u, double w, double y, double openRad) {
-        return new Vec3(xMm(u, w, openRad), y, zMm(u, w, openRad));
+    public Vec3 at(double u, double w, double y, Turn turn) {
+        return new Vec3(xMm(u, w, turn), y, zMm(u, w, turn));
     }
 }

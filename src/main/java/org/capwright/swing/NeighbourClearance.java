@@ -17,7 +17,8 @@ final class NeighbourClearance {
     static Clearance opposite(Leaf leaf, double stopRad) {
         Motion motion = Motion.of(leaf);
         double[][] points = corners(leaf);
-        return Clearance.search(Pair.LEAF_LEAF, leaf.number(), stopRad, open -> {
+        return Clearance.search(Pair.LEAF_LEAF, leaf.number(), stopRad, openRad -> {
+            Turn open = Turn.of(openRad);
             Vec3 rod = new Vec3(leaf.rodAxisMm() - leaf.rodRadiusMm(), 0, leaf.rodAxisZMm());
             Nearness nearest = new Nearness(2 * rod.x(), rod);
             for (double[] point : points) {
@@ -45,7 +46,8 @@ final class NeighbourClearance {
         double top = outer.sheet().thicknessMm();
         Line2D flange = new Line2D.Double(hinge, top, hinge - outer.lipOutMm(outer.hingeFlangeMm()),
                 top - outer.lipDownMm(outer.hingeFlangeMm()));
-        return Clearance.search(Pair.LEAF_NEXT, inner.number(), stopRad, open -> {
+        return Clearance.search(Pair.LEAF_NEXT, inner.number(), stopRad, openRad -> {
+            Turn open = Turn.of(openRad);
             Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
             Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
             Line2D free = new Line2D.Double(edge.x(), edge.z(), lip.x(), lip.z());
@@ -76,7 +78,8 @@ final class NeighbourClearance {
         double low = bar.cornerZMm();
         Line2D floor = new Line2D.Double(near, low, bar.jointMm() + bar.halfWidthMm(), low);
         Line2D side = new Line2D.Double(near, low, near, low + bar.depthMm());
-        return Clearance.search(Pair.LEAF_BAR, inner.number(), stopRad, open -> {
+        return Clearance.search(Pair.LEAF_BAR, inner.number(), stopRad, openRad -> {
+            Turn open = Turn.of(openRad);
             Vec3 rod = motion.at(0, corners[2][1], 0, open);
             Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
             Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);

@@ -1,16 +1,16 @@
 package org.capwright.swing;
 
 import java.util.function.DoubleUnaryOperator;
+import org.capwright.geom.GoldenSection;
 
 /**
  * Finds the opening at which a clearance is least: samples the swing, then narrows down round every sample that is lower
- * than its neighbours. The clearances here are smooth but for a few kinks; between samples a degree apart they have one
+ * than its neighbours. The clearances here are smooth but for a few kinks; between samples a degree or two apart they have one
  * valley at most.
  */
 final class OpeningSearch {
-    private static final int SAMPLES = 90;
-    private static final double ENOUGH_RAD = 1e-6;
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    private static final int SAMPLES = 60;
+    private static final double ENOUGH_RAD = 1e-5;
 
     private OpeningSearch() {
     }
@@ -52,18 +52,7 @@ final class OpeningSearch {
     }
 
     private static double narrow(DoubleUnaryOperator value, double from, double to, double middle) {
-        double a = from;
-        double b = to;
-        while (b - a > ENOUGH_RAD) {
-            double left = b - GOLDEN * (b - a);
-            double right = a + GOLDEN * (b - a);
-            if (value.applyAsDouble(left) <= value.applyAsDouble(right)) {
-                b = right;
-            } else {
-                a = left;
-            }
-        }
-        double found = (a + b) / 2;
+        double found = GoldenSection.lowest(value, from, to, ENOUGH_RAD);
         return value.applyAsDouble(found) <= value.applyAsDouble(middle) ? found : middle;
     }
 }

@@ -30,14 +30,15 @@ final class SleeveClearance {
         return Clearance.search(Pair.LEAF_SLEEVE, leaf.number(), stopRad, new SleeveClearance(leaf, sleeve)::at);
     }
 
-    private Nearness at(double open) {
-        double s = Math.sin(open);
-        double belowRim = s == 0 ? Double.POSITIVE_INFINITY : (-motion.axisZMm() - lipW * Math.cos(open)) / s;
+    private Nearness at(double openRad) {
+        Turn open = Turn.of(openRad);
+        double s = open.sine();
+        double belowRim = s == 0 ? Double.POSITIVE_INFINITY : (-motion.axisZMm() - lipW * open.cosine()) / s;
         double to = Math.min(toU, belowRim);
         return to < fromU ? Nearness.NONE : at(fromU, open).orNearer(at(to, open));
     }
 
-    private Nearness at(double u, double open) {
+    private Nearness at(double u, Turn open) {
         double x = motion.axisMm() + u;
         Vec3 where = motion.at(u, lipW, Math.sqrt(Math.max(0, radiusMm * radiusMm - x * x)), open);
         return new Nearness(Math.hypot(where.x(), where.y()) - outsideMm, where);

@@ -22,7 +22,7 @@ final class SpoutClearance {
         double w = -leaf.rodRadiusMm() - leaf.lipDownMm(leaf.curveFlangeMm());
         double y = Math.sqrt(inside * inside - x * x);
         return Clearance.search(Pair.FLANGE_SPOUT, leaf.number(), stopRad, open -> {
-            Vec3 lip = motion.at(u, w, y, open);
+            Vec3 lip = motion.at(u, w, y, Turn.of(open));
             boolean below = lip.z() <= 0;
             Vec3 closed = new Vec3(x, y, Math.max(lip.z(), -gutter.outsideDepthMm()));
             return below ? new Nearness(Math.hypot(lip.x(), lip.y()) - corner, open == 0 ? closed : lip) : Nearness.NONE;

@@ -95,10 +95,10 @@ class RemediesTest {
 
     @Test
     void theRemedyOfTheHandbooksKindReadsAsASentence() {
-        Cap cap = DemoJobs.cap("kiln-room", Map.of("gutter.insideWidth", "1 3/4 in"));
+        Cap cap = DemoJobs.cap("kiln-room", Map.of("gutter.insideWidth", "2 in"));
         List<Check> checks = Checks.of(cap);
         Check foul = Checks.worstFirst(checks).get(0);
         assertThat(Remedies.sentence(Remedies.of(cap, checks, foul)))
-                .matches("narrow the hinge flange to \\d/\\d+ in, or widen the gutter to 2 3/16 in");
+                .matches("narrow the hinge flange to \\d/\\d+ in, or widen the gutter to 2 1/4 in");
     }
 }
