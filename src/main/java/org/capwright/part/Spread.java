@@ -70,15 +70,12 @@ public final class Spread {
         List<Feature> folded = features.stream().map(feature -> new Feature(fold(low(feature), pitch) + feature.halfWidthRad(),
                 feature.halfWidthRad())).sorted(Comparator.comparingDouble(Spread::low)).toList();
         List<Double> candidates = new ArrayList<>();
-        double reach = Double.NEGATIVE_INFINITY;
+        double reach = folded.stream().mapToDouble(Spread::high).max().orElse(0) - pitch;
         for (Feature feature : folded) {
-            if (low(feature) > reach && reach > 0) {
+            if (low(feature) > reach) {
                 candidates.add(tidy(fold((reach + low(feature)) / 2, pitch), pitch));
             }
             reach = Math.max(reach, high(feature));
-        }
-        if (!folded.isEmpty() && low(folded.get(0)) + pitch > reach) {
-            candidates.add(tidy(fold((reach + low(folded.get(0)) + pitch) / 2, pitch), pitch));
         }
         return candidates.isEmpty() ? betweenAnyTwo(pitch, folded) : candidates;
     }

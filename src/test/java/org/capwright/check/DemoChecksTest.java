@@ -74,7 +74,7 @@ class DemoChecksTest {
         return DemoJobs.ALL.stream().map(name -> DynamicTest.dynamicTest(name, () -> {
             Cap auto = DemoJobs.cap(name, Map.of("hood.aboveRim", "auto"));
             String low = (auto.hood().aboveRimMm() - 10) + " mm";
-            Cap cap = DemoJobs.cap(name, Map.of("hood.aboveRim", low, "hood.belowRim", "140 mm"));
+            Cap cap = DemoJobs.cap(name, Map.of("hood.aboveRim", low, "hood.belowRim", "180 mm"));
             assertThat(notClear(cap, Verdict.FOUL)).contains("hood.tips");
         }));
     }
