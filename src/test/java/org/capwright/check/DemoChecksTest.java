@@ -72,7 +72,7 @@ class DemoChecksTest {
     @TestFactory
     Stream<DynamicTest> aLowHoodFoulsOverTheTips() {
         return DemoJobs.ALL.stream().map(name -> DynamicTest.dynamicTest(name, () -> {
-            Cap auto = DemoJobs.cap(name, Map.of("hood.aboveRim", "auto"));
+            Cap auto = DemoJobs.cap(name, Map.of("hood.aboveRim", "auto", "hood.belowRim", "180 mm"));
             String low = (auto.hood().aboveRimMm() - 10) + " mm";
             Cap cap = DemoJobs.cap(name, Map.of("hood.aboveRim", low, "hood.belowRim", "180 mm"));
             assertThat(notClear(cap, Verdict.FOUL)).contains("hood.tips");
