@@ -58,7 +58,7 @@ final class FitChecks {
         double sheetWidth = job.get(StockInputs.SHEET_WIDTH).mm();
         double spare = Math.min(Math.max(sheetLength, sheetWidth) - Math.max(lengthMm, widthMm),
                 Math.min(sheetLength, sheetWidth) - Math.min(lengthMm, widthMm));
-        checks.add(Check.of("stock." + part, part.replace('-', ' ') + " on the largest sheet, to spare", Quantity.LENGTH, spare,
+        checks.add(Check.of("stock." + part, part.replace('-', ' ') + " on the sheet, to spare", Quantity.LENGTH, spare,
                 Limit.atLeast(0, 0, "the sheet size typed for the job")));
     }
 

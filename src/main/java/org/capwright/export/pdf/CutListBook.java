@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.capwright.check.Check;
 import org.capwright.check.Checks;
 import org.capwright.check.Verdict;
@@ -56,8 +56,8 @@ public final class CutListBook {
 
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>(head());
-        blocks.addAll(checks());
         blocks.addAll(cautions());
+        blocks.addAll(checks());
         blocks.addAll(blanks());
         blocks.addAll(hardware());
         blocks.addAll(joins());
@@ -65,7 +65,7 @@ public final class CutListBook {
         return blocks;
     }
 
-    /** Fouls and tight ones in a table; the clear ones in a paragraph, so that all of it stays on the first page. */
+    /** Fouls and tight ones in a table; the clear ones two in a row, so that all of it stays on the first page. */
     private List<Block> checks() {
         List<Check> clear = checks.stream().filter(check -> check.verdict() == Verdict.CLEAR).toList();
         List<List<String>> rows = Checks.worstFirst(checks).stream().filter(check -> !clear.contains(check)).map(check -> List.of(check.verdict().word(), check.words(),
@@ -75,13 +75,20 @@ public final class CutListBook {
         if (!rows.isEmpty()) {
             blocks.addAll(TableBlocks.of(List.of(0.08, 0.42, 0.25, 0.25), List.of("", "what", "found", "limit"), rows));
         }
-        blocks.add(Block.Paragraph.plain("Clear: " + clear.stream().map(this::brief).collect(Collectors.joining("; ")) + "."));
+        blocks.addAll(TableBlocks.of(List.of(0.25, 0.125, 0.125, 0.25, 0.125, 0.125),
+                List.of("clear", "found", "limit", "clear", "found", "limit"), twoInARow(clear)));
         return blocks;
     }
 
-    private String brief(Check check) {
-        return check.words() + " " + check.quantity().words(check.value(), format) + (check.estimate() ? ", estimate" : "") + " ("
-                + (check.limit().least() ? "at least " : "at most ") + check.quantity().words(check.limit().value(), format) + ")";
+    private List<List<String>> twoInARow(List<Check> clear) {
+        int half = (clear.size() + 1) / 2;
+        return IntStream.range(0, half).mapToObj(i -> Stream.concat(cells(clear.get(i)),
+                half + i < clear.size() ? cells(clear.get(half + i)) : Stream.of("", "", "")).toList()).toList();
+    }
+
+    private Stream<String> cells(Check check) {
+        return Stream.of(check.words(), check.quantity().words(check.value(), format) + (check.estimate() ? ", est." : ""),
+                (check.limit().least() ? "min " : "max ") + check.quantity().words(check.limit().value(), format));
     }
 
     private List<Block> cautions() {
