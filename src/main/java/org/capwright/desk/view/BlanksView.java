@@ -15,6 +15,8 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.capwright.blank.Blank;
@@ -64,10 +66,10 @@ final class BlanksView extends BorderPane {
             layers.getChildren().add(box(layer));
         }
         measured.getStyleClass().addAll("quiet", "small");
-        layers.getChildren().add(measured);
+        measured.setPadding(new Insets(0, 10, 6, 10));
         setLeft(list);
         setCenter(sketch);
-        setBottom(layers);
+        setBottom(new VBox(layers, measured));
         sketch.setOnScroll(this::zoom);
         sketch.setOnMousePressed(this::press);
         sketch.setOnMouseDragged(this::drag);
@@ -77,6 +79,7 @@ final class BlanksView extends BorderPane {
             }
         });
         sketch.widthProperty().addListener(o -> fit());
+        sketch.heightProperty().addListener(o -> fit());
         palette.addListener((o, was, is) -> paint());
         session.solvedProperty().addListener((o, was, is) -> show());
         show();
@@ -85,6 +88,7 @@ final class BlanksView extends BorderPane {
     private CheckBox box(Layer layer) {
         CheckBox box = new CheckBox(layer.word());
         box.setSelected(true);
+        box.setMinWidth(Region.USE_PREF_SIZE);
         box.selectedProperty().addListener((o, was, is) -> {
             if (is) {
                 hidden.remove(layer);

@@ -1,12 +1,13 @@
 package org.capwright.desk.view;
 
-import java.util.Locale;
 import javafx.geometry.Insets;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.capwright.check.Influence;
@@ -18,6 +19,8 @@ import org.capwright.desk.session.Solved;
 
 /** What buys what: the inputs that move the chosen figure, largest first. Choosing one goes to its field. */
 final class BuysPane extends VBox {
+    private static final double CHANGE_WIDTH = 96;
+
     private final Session session;
     private final ComboBox<Measure> measure = new ComboBox<>();
     private final Label now = new Label();
@@ -49,7 +52,7 @@ final class BuysPane extends VBox {
             @Override
             protected void updateItem(Influence influence, boolean empty) {
                 super.updateItem(influence, empty);
-                setText(empty || influence == null ? null : words(influence));
+                setGraphic(empty || influence == null ? null : row(influence));
             }
         });
         list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> {
@@ -76,10 +79,17 @@ final class BuysPane extends VBox {
         list.getItems().setAll(Influences.of(solved.cap(), figure));
     }
 
-    private String words(Influence influence) {
+    private HBox row(Influence influence) {
         Solved solved = session.solvedProperty().get();
-        String change = measure.getValue().quantity().words(influence.change(), solved.format());
-        return String.format(Locale.ROOT, "  %s%s   %s %s to %s", influence.change() > 0 ? "+" : "", change, label(influence), influence.from(), influence.to());
+        Label change = new Label((influence.change() > 0 ? "+" : "") + measure.getValue().quantity().words(influence.change(), solved.format()));
+        change.setMinWidth(CHANGE_WIDTH);
+        Label words = new Label(label(influence) + " " + influence.from() + " to " + influence.to());
+        words.setWrapText(true);
+        words.setMinHeight(Region.USE_PREF_SIZE);
+        HBox row = new HBox(6, change, words);
+        row.getStyleClass().add("check-row");
+        row.setMaxWidth(list.getWidth() - 22);
+        return row;
     }
 
     /** Its group and label, such as {@code leaves gauge}. */

@@ -15,6 +15,7 @@ import org.capwright.desk.session.Solved;
 import org.capwright.job.Group;
 import org.capwright.job.HoodInputs;
 import org.capwright.job.Input;
+import org.capwright.job.JobInputs;
 
 /** A group of inputs that folds; folded it shows its state in a line, and a mark where a check concerns it. */
 final class GroupPane extends VBox {
@@ -83,7 +84,7 @@ final class GroupPane extends VBox {
 
     /** The first things typed, such as {@code galvanized, 20, 1/2 in}. */
     private String summary() {
-        return group.inputs().stream().map(input -> session.textProperty().get().at(input.path())).flatMap(Optional::stream)
+        return group.inputs().stream().filter(input -> input != JobInputs.VERSION).map(input -> session.textProperty().get().at(input.path())).flatMap(Optional::stream)
                 .filter(text -> !text.isBlank()).limit(SUMMARY_INPUTS).collect(Collectors.joining(", "));
     }
 }

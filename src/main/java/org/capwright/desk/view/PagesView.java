@@ -1,6 +1,7 @@
 package org.capwright.desk.view;
 
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -21,6 +22,8 @@ import org.capwright.export.pdf.Paper;
 
 /** The true-size templates page by page, as they will print. Drawn anew when the view is shown and the cap has changed. */
 final class PagesView extends BorderPane {
+    private static final double MOST_PX = 1100;
+
     private final Session session;
     private final ComboBox<Paper> paper = new ComboBox<>();
     private final ImageView page = new ImageView();
@@ -50,6 +53,9 @@ final class PagesView extends BorderPane {
         paperPane.setPadding(new Insets(12));
         ScrollPane scroll = new ScrollPane(paperPane);
         scroll.setFitToWidth(true);
+        page.setPreserveRatio(true);
+        page.setSmooth(true);
+        page.fitWidthProperty().bind(Bindings.min(MOST_PX, scroll.widthProperty().subtract(48)));
         setCenter(scroll);
         setBottom(controls);
     }
