@@ -38,6 +38,7 @@ import org.capwright.part.StopBar;
 /** The cap in the round, turned with the mouse; leaves at the same opening as everywhere. */
 final class RoundView extends BorderPane {
     private static final int STEPS = 96;
+    private static final double HOOD_OPACITY = 0.32;
     private static final int ARC_STEPS = 36;
 
     private final Session session;
@@ -47,7 +48,7 @@ final class RoundView extends BorderPane {
     private final Map<String, Group> parts = new LinkedHashMap<>();
     private final Map<Rotate, Integer> leafTurns = new LinkedHashMap<>();
     private final HBox boxes = new HBox(10);
-    private final Rotate tilt = new Rotate(-28, Rotate.X_AXIS);
+    private final Rotate tilt = new Rotate(24, Rotate.X_AXIS);
     private final Rotate spin = new Rotate(30, Rotate.Y_AXIS);
     private final Translate away = new Translate(0, 0, -1600);
     private double lastX;
@@ -95,7 +96,7 @@ final class RoundView extends BorderPane {
         });
         pane.setOnMouseDragged(event -> {
             spin.setAngle(spin.getAngle() - (event.getX() - lastX) * 0.4);
-            tilt.setAngle(Math.max(-90, Math.min(30, tilt.getAngle() - (event.getY() - lastY) * 0.4)));
+            tilt.setAngle(Math.max(-30, Math.min(90, tilt.getAngle() - (event.getY() - lastY) * 0.4)));
             lastX = event.getX();
             lastY = event.getY();
         });
@@ -114,13 +115,14 @@ final class RoundView extends BorderPane {
         parts.clear();
         Color fill = palette.get().fill().interpolate(palette.get().quiet(), 0.35);
         part("sleeve", SlabMesh.tube(now.sleeve().insideRadiusMm(), now.sleeve().outsideRadiusMm(), -now.sleeve().heightMm(), 0, STEPS), fill);
-        part("hood", SlabMesh.tube(now.hood().insideRadiusMm(), now.hood().outsideRadiusMm(), -now.hood().belowRimMm(),
-                now.hood().aboveRimMm(), STEPS), fill);
         now.leaves().forEach(leaf -> leaf(now, leaf));
         now.gutters().forEach(gutter -> gutter(gutter, fill));
         now.stops().forEach(bar -> bar(bar, fill));
         standoffs(now, fill);
         now.doublers().forEach(plate -> doubler(now, plate, fill));
+        // last, and clear enough to look through
+        part("hood", SlabMesh.tube(now.hood().insideRadiusMm(), now.hood().outsideRadiusMm(), -now.hood().belowRimMm(),
+                now.hood().aboveRimMm(), STEPS), fill.deriveColor(0, 1, 1, HOOD_OPACITY));
         double size = Math.max(now.widthMm(), now.heightMm());
         away.setZ(-2.9 * size);
         cap.getChildren().setAll(parts.values());
