@@ -39,6 +39,9 @@ class BlankShapesTest {
             Polygon outline = outline(blank, which);
             holes(blank, outline, which);
             lines(blank, outline, which);
+            if (blank.id().startsWith("leaf")) {
+                marks(blank, outline, which);
+            }
         }
     }
 
@@ -72,6 +75,14 @@ class BlankShapesTest {
         assertThat(blank.areaMm2()).as("area less holes: " + which).isCloseTo(area, within(5e-6 * area));
         assertThat(blank.massKg()).as("mass: " + which)
                 .isCloseTo(area * blank.sheet().thicknessMm() * 1e-9 * blank.sheet().metal().densityKgPerM3(), within(5e-6 * blank.massKg()));
+    }
+
+    /** Marks of a leaf lie on its blank; the arms of a cross may reach out. */
+    private static void marks(Blank blank, Polygon outline, String which) {
+        for (Path mark : blank.drawing().paths(Layer.MARK)) {
+            Point middle = Polygons.line(mark).getCentroid();
+            assertThat(outline.distance(middle)).as("mark at " + middle + ": " + which).isLessThan(1e-3);
+        }
     }
 
     /** Bend lines begin and end on the blank; those of leaves in the middles of relief holes. */
