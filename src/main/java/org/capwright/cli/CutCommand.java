@@ -1,8 +1,14 @@
 package org.capwright.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.capwright.blank.Writing;
+import org.capwright.check.Check;
+import org.capwright.check.Checks;
+import org.capwright.check.Verdict;
 import org.capwright.export.CutFiles;
 import org.capwright.export.pdf.Paper;
 import org.capwright.job.CapJob;
@@ -10,10 +16,11 @@ import org.capwright.part.Cap;
 import org.capwright.store.JobFiles;
 import org.capwright.store.JobStamp;
 import org.capwright.store.StagedFolder;
+import org.capwright.units.ShopFormat;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes everything that a shop needs to cut a job, wholly or not at all. */
@@ -22,8 +29,8 @@ final class CutCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "The job file.")
-    private Path jobFile;
+    @Mixin
+    private JobOption jobOption;
 
     @Option(names = "--to", required = true, paramLabel = "DIR", description = "The folder to write into.")
     private Path folder;
@@ -35,17 +42,33 @@ final class CutCommand implements Callable<Integer> {
     @Option(names = "--whole", description = "Draw long parts at true size as a whole too, not only their notches, holes and ends.")
     private boolean whole;
 
+    @Option(names = "--anyway", description = "Write even where a check is foul; every page then says so and why.")
+    private boolean anyway;
+
     @Override
     public Integer call() {
-        CapJob job = JobLoader.load(jobFile);
-        StagedFolder.fill(folder, staging -> writeAll(job, staging))
+        CapJob job = jobOption.load();
+        Cap cap = Cap.solve(job);
+        List<Check> checks = Checks.of(cap);
+        boolean foul = Checks.worst(checks) == Verdict.FOUL;
+        if (foul && !anyway) {
+            refuse(checks, Writing.of(job).format());
+            return Exit.FOUL;
+        }
+        StagedFolder.fill(folder, staging -> writeAll(cap, checks, staging))
                 .forEach(file -> spec.commandLine().getOut().println(file));
         return Exit.DONE;
     }
 
+    private void refuse(List<Check> checks, ShopFormat format) {
+        PrintWriter err = spec.commandLine().getErr();
+        checks.stream().filter(check -> check.verdict() == Verdict.FOUL).forEach(check -> err.println("foul: " + check.line(format)));
+        err.println("Nothing was written. Mend the fouls (the check command says how), or add --anyway: then every page says so.");
+    }
+
     /** The one place where files are written. */
-    private void writeAll(CapJob job, Path staging) throws IOException {
-        JobFiles.write(staging.resolve("job.json"), job.text());
-        CutFiles.write(staging, Cap.solve(job), paper, whole, JobStamp.of(job.text()));
+    private void writeAll(Cap cap, List<Check> checks, Path staging) throws IOException {
+        JobFiles.write(staging.resolve("job.json"), cap.job().text());
+        CutFiles.write(staging, cap, checks, paper, whole, JobStamp.of(cap.job().text()));
     }
 }

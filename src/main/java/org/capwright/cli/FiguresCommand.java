@@ -1,15 +1,13 @@
 package org.capwright.cli;
 
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.capwright.export.JobTag;
 import org.capwright.export.figure.FiguresJson;
 import org.capwright.job.CapJob;
 import org.capwright.part.Cap;
 import org.capwright.store.JobStamp;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Prints a job's figures. */
@@ -18,13 +16,13 @@ final class FiguresCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "The job file.")
-    private Path jobFile;
+    @Mixin
+    private JobOption jobOption;
 
     @Override
     public Integer call() {
-        CapJob job = JobLoader.load(jobFile);
-        spec.commandLine().getOut().println(FiguresJson.of(Cap.solve(job), JobTag.of(job, JobStamp.of(job.text()))));
+        CapJob job = jobOption.load();
+        spec.commandLine().getOut().println(FiguresJson.of(Cap.solve(job), JobStamp.of(job.text())));
         return Exit.DONE;
     }
 }

@@ -29,7 +29,7 @@ public final class Main {
      * @param args the words typed
      * @param out where results go
      * @param err where problems go
-     * @return 0 done, 2 bad input, 3 a file could not be read or written
+     * @return 0 done, 1 a check is foul, 2 bad input, 3 a file could not be read or written
      */
     public static int run(String[] args, PrintWriter out, PrintWriter err) {
         return new CommandLine(new RootCommand())

@@ -7,6 +7,7 @@ import java.util.List;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
 import org.capwright.blank.Writing;
+import org.capwright.check.Check;
 import org.capwright.export.pdf.CutListBook;
 import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.TemplateBook;
@@ -24,18 +25,19 @@ public final class CutFiles {
      *
      * @param folder an empty folder
      * @param cap the cap
+     * @param checks its checks
      * @param paper the paper to print on
      * @param whole whether long parts are drawn at true size as a whole too
      * @param stamp short fingerprint of the job's inputs
      * @throws IOException if a file can't be written
      */
-    public static void write(Path folder, Cap cap, Paper paper, boolean whole, String stamp) throws IOException {
-        JobTag tag = JobTag.of(cap.job(), stamp);
+    public static void write(Path folder, Cap cap, List<Check> checks, Paper paper, boolean whole, String stamp) throws IOException {
+        JobTag tag = JobTag.of(cap.job(), stamp, checks);
         ShopFormat format = Writing.of(cap).format();
         List<Blank> blanks = Blanks.of(cap);
         CutList list = CutList.of(cap, blanks);
         CutListCsv.write(folder.resolve("cut-list.csv"), list, format);
-        CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, paper, tag, format);
+        CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, paper, tag, format);
         TemplateBook.write(folder.resolve("templates.pdf"), blanks, paper, whole, tag, format);
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
         for (Blank blank : blanks) {

@@ -65,7 +65,7 @@ public final class SvgFile {
         xml.writeAttribute("height", number(page.height()) + "mm");
         xml.writeAttribute("viewBox", "0 0 " + number(page.width()) + " " + number(page.height()));
         text("title", tag.name() + ": " + blank.name());
-        text("desc", String.format(Locale.ROOT, "%s. %s, cut %d from %s, %s, %s. %s.", tag.line(), blank.name(), blank.quantity(),
+        text("desc", String.format(Locale.ROOT, "%s%s. %s, cut %d from %s, %s, %s. %s.", tag.fouls().isEmpty() ? "" : "FOUL: " + String.join("; ", tag.fouls()) + ". ", tag.line(), blank.name(), blank.quantity(),
                 Sheets.name(blank.sheet(), format), blank.faceUp(), blank.grain().words(), String.join("; ", blank.notes())));
         for (Layer layer : Layer.values()) {
             layer(blank.drawing(), layer);

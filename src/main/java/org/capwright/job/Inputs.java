@@ -10,7 +10,8 @@ public final class Inputs {
     /** All groups, in the order of the work. */
     public static final List<Group> GROUPS = List.of(JobInputs.GROUP, StackInputs.GROUP, SleeveInputs.GROUP,
             HoodInputs.GROUP, LeafInputs.GROUP, RodInputs.RODS, RodInputs.BUSHINGS, RodInputs.DOUBLERS,
-            GutterInputs.GROUP, StopInputs.GROUP, StandoffInputs.GROUP, AirInputs.GROUP, StockInputs.GROUP);
+            GutterInputs.GROUP, StopInputs.GROUP, StandoffInputs.GROUP, AirInputs.GROUP, StockInputs.GROUP,
+            LimitInputs.GROUP);
     /** The lists of inputs that a job may hold any number of, by path. */
     public static final List<String> LISTS = List.of(HoodInputs.BEADS);
 

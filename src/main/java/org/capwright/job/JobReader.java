@@ -87,12 +87,22 @@ public final class JobReader {
 
     private <T> void readOne(Input<T> input) {
         Optional<String> typed = text.at(input.path());
-        String chosen = typed.or(input::fallback).orElse("");
+        if (typed.isEmpty() && input.fallback().isPresent()) {
+            readDefault(input, input.fallback().get());
+            return;
+        }
+        String chosen = typed.orElse("");
         if (input.required() && chosen.isBlank()) {
             problems.add(new Problem(input.path(), "", "must be given, " + input.allowed(),
                     "Type it, such as \"" + input.kind().example() + "\""));
         } else if (!(input.mayBeAuto() && chosen.strip().equals(Input.AUTO))) {
             readValue(input, chosen);
+        }
+    }
+
+    private <T> void readDefault(Input<T> input, String text) {
+        if (!text.equals(Input.AUTO)) {
+            values.put(input.path(), Ranges.declared(input, text));
         }
     }
 

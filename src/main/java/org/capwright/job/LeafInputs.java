@@ -49,7 +49,7 @@ public final class LeafInputs {
     /** Diameter of the relief hole at a corner. */
     public static final Input<Length> RELIEF_HOLE = Input.length("leaves.reliefHole", "relief hole")
             .between("1/32 in", "1/2 in").orAuto()
-            .help("Diameter of the hole drilled where two bend lines meet. Auto: twice the thickness, at least 1/8 in.");
+            .help("Diameter of the hole drilled where two bend lines meet. Auto: twice the thickness, at least 1/8 in, and large enough to reach the ends of both flanges.");
     /** First joint from the axis. */
     public static final Input<Length> FIRST_JOINT = Input.length("leaves.firstJoint", "first joint")
             .between("1 in", "48 in").orAuto().help("Distance of the first joint from the stack's axis, for four or six leaves. Auto: equal leaf lengths.");

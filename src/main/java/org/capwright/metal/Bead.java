@@ -32,4 +32,18 @@ public record Bead(double widthMm, double depthMm) {
     public double takeUpMm() {
         return 2 * arcRadiusMm() * Math.asin(Math.min(1, widthMm / (2 * arcRadiusMm()))) - widthMm;
     }
+
+    /**
+     * Depth of the bead at a distance from its middle: the arc's height over its chord there.
+     *
+     * @param offMm distance from the bead's middle, either way
+     * @return mm, 0 outside the bead
+     */
+    public double depthAtMm(double offMm) {
+        if (Math.abs(offMm) >= widthMm / 2) {
+            return 0;
+        }
+        double radius = arcRadiusMm();
+        return Math.sqrt(radius * radius - offMm * offMm) - (radius - depthMm);
+    }
 }

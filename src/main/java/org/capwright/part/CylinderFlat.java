@@ -15,9 +15,11 @@ import org.capwright.metal.Seam;
  * @param footEdge finish of the foot
  * @param topEdge finish of the top
  * @param beads its beads, from the foot up
+ * @param seamClearMm distance along the girth from the nearest seam's middle to the nearest hole, notch or plate
  */
 public record CylinderFlat(double neutralRadiusMm, double heightMm, Seam seam, int pieces, double seamAzimuthRad,
-                           Edge footEdge, Edge topEdge, List<PlacedBead> beads) {
+                           Edge footEdge, Edge topEdge, List<PlacedBead> beads,
+                           double seamClearMm) {
     /** Keeps its own copy. */
     public CylinderFlat {
         beads = List.copyOf(beads);

@@ -37,6 +37,9 @@ final class CylinderSet {
     private final List<Doubler> doublers;
     private final Sheet sleeveSheet;
     private final Sheet hoodSheet;
+    private final List<Spread.Feature> mouths;
+    private final List<Spread.Feature> plates;
+    private final Standoff standoff;
 
     CylinderSet(CapJob job, double sleeveInsideMm, double hoodInsideMm, double hoodTopMm, List<Gutter> gutters,
                 List<Doubler> doublers) {
@@ -48,14 +51,16 @@ final class CylinderSet {
         this.doublers = doublers;
         this.sleeveSheet = Sheet.of(job, SleeveInputs.SHEET);
         this.hoodSheet = Sheet.of(job, HoodInputs.SHEET);
+        this.mouths = mouths();
+        this.plates = plates();
+        this.standoff = makeStandoff();
     }
 
     Sleeve sleeve() {
-        Standoff standoff = standoff();
         int count = job.get(SleeveInputs.HOLE_COUNT);
         Sleeve.FastenerHoles holes = new Sleeve.FastenerHoles(count, mm(SleeveInputs.HOLE_DIAMETER),
                 mm(SleeveInputs.HOLE_FROM_FOOT), standoff.firstRad());
-        List<Spread.Feature> features = new ArrayList<>(mouths());
+        List<Spread.Feature> features = new ArrayList<>(mouths);
         features.addAll(ring(standoff.count(), standoff.firstRad(), standoff.innerHalfRad()));
         features.addAll(ring(count, standoff.firstRad(), holes.diameterMm() / 2 / sleeveInsideMm));
         double height = mm(SleeveInputs.HEIGHT);
@@ -67,8 +72,7 @@ final class CylinderSet {
     Hood hood() {
         double below = mm(HoodInputs.BELOW_RIM);
         double height = below + hoodTopMm;
-        Standoff standoff = standoff();
-        List<Spread.Feature> features = new ArrayList<>(plates());
+        List<Spread.Feature> features = new ArrayList<>(plates);
         features.addAll(ring(standoff.count(), standoff.firstRad(), standoff.outerHalfRad()));
         CylinderFlat flat = flat(hoodInsideMm + hoodSheet.thicknessMm() / 2, height, HoodInputs.SEAM, HoodInputs.PIECES,
                 features, edge(HoodInputs.FOOT_EDGE), edge(HoodInputs.TOP_EDGE), hoodBeads(height));
@@ -76,9 +80,13 @@ final class CylinderSet {
     }
 
     Standoff standoff() {
+        return standoff;
+    }
+
+    private Standoff makeStandoff() {
         int count = job.find(StandoffInputs.COUNT).orElseGet(this::standoffCount);
-        List<Spread.Feature> features = new ArrayList<>(mouths());
-        features.addAll(plates());
+        List<Spread.Feature> features = new ArrayList<>(mouths);
+        features.addAll(plates);
         double first = job.find(StandoffInputs.FIRST).map(Angle::rad).orElseGet(() -> Spread.farthest(count, features));
         double top = -job.find(StandoffInputs.BELOW_RIM).map(Length::mm)
                 .orElse(mm(LeafInputs.DRIP_FLANGE) + BELOW_LIP_MM);
@@ -102,7 +110,8 @@ final class CylinderSet {
         int pieces = job.find(pieceInput)
                 .orElseGet(() -> CylinderFlat.piecesFor(neutralMm, seam, mm(StockInputs.SHEET_LENGTH)));
         double azimuth = job.find(inputs.azimuth()).map(Angle::rad).orElseGet(() -> Spread.farthest(pieces, features));
-        return new CylinderFlat(neutralMm, heightMm, seam, pieces, azimuth, foot, top, beads);
+        double clear = Spread.leastDistanceRad(pieces, azimuth, features) * neutralMm;
+        return new CylinderFlat(neutralMm, heightMm, seam, pieces, azimuth, foot, top, beads, clear);
     }
 
     private Edge edge(EdgeInputs inputs) {

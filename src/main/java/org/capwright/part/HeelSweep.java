@@ -1,6 +1,8 @@
 package org.capwright.part;
 
 import java.util.function.DoubleUnaryOperator;
+import org.capwright.geom.GoldenSection;
+import org.capwright.geom.Vec2;
 
 /**
  * The heel of a leaf: the strip inboard of the rod axis and its hinge flange, which go down into the gutter as the leaf
@@ -9,9 +11,8 @@ import java.util.function.DoubleUnaryOperator;
  * side by less than a bend radius.
  */
 public final class HeelSweep {
-    private static final int SAMPLES = 48;
-    private static final int NARROWINGS = 60;
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    private static final int SAMPLES = 40;
+    private static final double ENOUGH_RAD = 1e-7;
 
     private final double axisZMm;
     private final double[] u;
@@ -45,30 +46,68 @@ public final class HeelSweep {
     }
 
     /**
+     * The heel of a solved leaf.
+     *
+     * @param leaf the leaf
+     * @return its heel
+     */
+    public static HeelSweep of(Leaf leaf) {
+        return of(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm(), leaf.rodRadiusMm(), leaf.hingeFlangeMm(),
+                leaf.sheet().thicknessMm(), leaf.bend().turnRad());
+    }
+
+    /**
+     * The point of the heel that is farthest outboard of the rod axis of all that are below the rim.
+     *
+     * @param openRad opening
+     * @return outboard of the rod axis (negative infinity where nothing is below the rim), and z
+     */
+    public Vec2 farthestBelowRim(double openRad) {
+        Vec2 last = at(u.length - 1, openRad);
+        Vec2 farthest = new Vec2(Double.NEGATIVE_INFINITY, 0);
+        for (int i = 0; i < u.length; i++) {
+            Vec2 point = at(i, openRad);
+            if (point.y() <= 0 && point.x() > farthest.x()) {
+                farthest = point;
+            }
+            if (point.y() > 0 != last.y() > 0) {
+                double x = point.x() + (last.x() - point.x()) * point.y() / (point.y() - last.y());
+                farthest = x > farthest.x() ? new Vec2(x, 0) : farthest;
+            }
+            last = point;
+        }
+        return farthest;
+    }
+
+    /**
+     * The lowest point of the heel.
+     *
+     * @param openRad opening
+     * @return outboard of the rod axis, and z
+     */
+    public Vec2 lowest(double openRad) {
+        Vec2 lowest = at(0, openRad);
+        for (int i = 1; i < u.length; i++) {
+            Vec2 point = at(i, openRad);
+            lowest = point.y() < lowest.y() ? point : lowest;
+        }
+        return lowest;
+    }
+
+    private Vec2 at(int i, double openRad) {
+        double s = Math.sin(openRad);
+        double c = Math.cos(openRad);
+        return new Vec2(u[i] * c - w[i] * s, axisZMm + u[i] * s + w[i] * c);
+    }
+
+    /**
      * How far outboard of the rod axis the heel reaches below the rim at an opening.
      *
      * @param openRad opening
      * @return mm; negative infinity where nothing of the heel is below the rim
      */
     public double reachMm(double openRad) {
-        double s = Math.sin(openRad);
-        double c = Math.cos(openRad);
-        double reach = Double.NEGATIVE_INFINITY;
-        double lastX = u[u.length - 1] * c - w[u.length - 1] * s;
-        double lastZ = axisZMm + u[u.length - 1] * s + w[u.length - 1] * c;
-        for (int i = 0; i < u.length; i++) {
-            double x = u[i] * c - w[i] * s;
-            double z = axisZMm + u[i] * s + w[i] * c;
-            if (z <= 0) {
-                reach = Math.max(reach, x);
-            }
-            if (z > 0 != lastZ > 0) {
-                reach = Math.max(reach, x + (lastX - x) * z / (z - lastZ));
-            }
-            lastX = x;
-            lastZ = z;
-        }
-        return reach;
+        return farthestBelowRim(openRad).x();
     }
 
     /**
@@ -78,13 +117,7 @@ public final class HeelSweep {
      * @return mm, negative where all of it is above the rim
      */
     public double depthMm(double openRad) {
-        double s = Math.sin(openRad);
-        double c = Math.cos(openRad);
-        double depth = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < u.length; i++) {
-            depth = Math.max(depth, -(axisZMm + u[i] * s + w[i] * c));
-        }
-        return depth;
+        return -lowest(openRad).y();
     }
 
     /**
@@ -104,7 +137,14 @@ public final class HeelSweep {
      * @return where and how deep
      */
     public Most deepest(double stopRad) {
-        return most(this::depthMm, stopRad);
+        Most deepest = new Most(0, Double.NEGATIVE_INFINITY);
+        for (int i = 0; i < u.length; i++) {
+            // a corner is lowest straight below the axis: tan(theta) = u / w
+            double open = Math.max(0, Math.min(stopRad, Math.atan2(-u[i], -w[i])));
+            double depth = -at(i, open).y();
+            deepest = depth > deepest.mm() ? new Most(open, depth) : deepest;
+        }
+        return deepest;
     }
 
     /**
@@ -127,23 +167,9 @@ public final class HeelSweep {
             }
         }
         double step = stopRad / SAMPLES;
-        Most refined = refine(f, Math.max(0, (best - 1) * step), Math.min(stopRad, (best + 1) * step));
-        return refined.mm() > bestValue ? refined : new Most(best * step, bestValue);
-    }
-
-    /** Golden-section search between two samples around the largest. */
-    private static Most refine(DoubleUnaryOperator f, double from, double to) {
-        double a = from;
-        double b = to;
-        for (int i = 0; i < NARROWINGS; i++) {
-            double left = b - GOLDEN * (b - a);
-            double right = a + GOLDEN * (b - a);
-            if (f.applyAsDouble(left) < f.applyAsDouble(right)) {
-                a = left;
-            } else {
-                b = right;
-            }
-        }
-        return new Most((a + b) / 2, f.applyAsDouble((a + b) / 2));
+        double found = GoldenSection.lowest(open -> -f.applyAsDouble(open), Math.max(0, (best - 1) * step),
+                Math.min(stopRad, (best + 1) * step), ENOUGH_RAD);
+        double value = f.applyAsDouble(found);
+        return value > bestValue ? new Most(found, value) : new Most(best * step, bestValue);
     }
 }

@@ -142,6 +142,27 @@ public record Leaf(int number, Sheet sheet, Slab slab, double rodAxisMm, double 
     }
 
     /**
+     * Length of the blank across the rods.
+     *
+     * @return mm
+     */
+    public double blankLengthMm() {
+        double from = Math.min(blankHingeEdgeMm(), hingeRelief.curveLip().x());
+        double to = freeRelief.map(relief -> Math.max(blankFreeEdgeMm(), relief.curveLip().x())).orElse(blankFreeEdgeMm());
+        return to - from;
+    }
+
+    /**
+     * Length of the blank along the rods.
+     *
+     * @return mm
+     */
+    public double blankWidthMm() {
+        double curve = hingeRelief.curveLip().x() <= 0 ? shrink.blankRadiusMm() : hingeRelief.curveLip().y();
+        return 2 * Math.max(curve, hingeRelief.chordLip().y());
+    }
+
+    /**
      * Middle of the hinge edge's bend on the blank, x.
      *
      * @return mm

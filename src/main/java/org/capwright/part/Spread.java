@@ -1,6 +1,7 @@
 package org.capwright.part;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Places evenly spaced things round a cylinder as far as possible from everything else on it. */
@@ -61,18 +62,41 @@ public final class Spread {
         return least;
     }
 
-    /** The distance is piecewise linear in the azimuth: its maximum is midway between two features' edges. */
+    /**
+     * The distance is piecewise linear in the azimuth. Folded into one pitch, the features leave gaps, and it is greatest in
+     * the middle of one. Where they leave none, it is midway between two features' edges, and any two may be those.
+     */
     private static List<Double> candidates(double pitch, List<Feature> features) {
+        List<Feature> folded = features.stream().map(feature -> new Feature(fold(low(feature), pitch) + feature.halfWidthRad(),
+                feature.halfWidthRad())).sorted(Comparator.comparingDouble(Spread::low)).toList();
+        List<Double> candidates = new ArrayList<>();
+        double reach = folded.stream().mapToDouble(Spread::high).max().orElse(0) - pitch;
+        for (Feature feature : folded) {
+            if (low(feature) > reach) {
+                candidates.add(tidy(fold((reach + low(feature)) / 2, pitch), pitch));
+            }
+            reach = Math.max(reach, high(feature));
+        }
+        return candidates.isEmpty() ? betweenAnyTwo(pitch, folded) : candidates;
+    }
+
+    private static List<Double> betweenAnyTwo(double pitch, List<Feature> features) {
         List<Double> candidates = new ArrayList<>();
         for (Feature a : features) {
             for (Feature b : features) {
-                double high = fold(a.azimuthRad() + a.halfWidthRad(), pitch);
-                double low = fold(b.azimuthRad() - b.halfWidthRad(), pitch);
-                candidates.add(tidy(fold((high + low) / 2, pitch), pitch));
-                candidates.add(tidy(fold((high + low + pitch) / 2, pitch), pitch));
+                candidates.add(tidy(fold((high(a) + low(b)) / 2, pitch), pitch));
+                candidates.add(tidy(fold((high(a) + low(b) + pitch) / 2, pitch), pitch));
             }
         }
         return candidates;
+    }
+
+    private static double low(Feature feature) {
+        return feature.azimuthRad() - feature.halfWidthRad();
+    }
+
+    private static double high(Feature feature) {
+        return feature.azimuthRad() + feature.halfWidthRad();
     }
 
     private static double fold(double azimuth, double pitch) {

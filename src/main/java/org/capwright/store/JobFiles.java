@@ -39,9 +39,9 @@ public final class JobFiles {
      */
     public static void write(Path file, JobText text) {
         byte[] bytes = JobPrinter.print(text).getBytes(StandardCharsets.UTF_8);
-        Path folder = file.toAbsolutePath().getParent();
+        // a plain name, not a temporary file: those can be read by their owner only
+        Path staged = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            Path staged = Files.createTempFile(folder, ".job-", ".part");
             try {
                 Files.write(staged, bytes);
                 AtomicMove.replace(staged, file);

@@ -34,10 +34,58 @@ class MainTest {
     }
 
     @Test
-    void checkSaysThatEveryInputIsGood() {
+    void checkPrintsEveryCheckWithItsLimitAndSource() {
         assertThat(run("check", DEMO)).isEqualTo(0);
-        assertThat(out.toString().strip()).isEqualTo(DEMO + ": every input is good");
+        assertThat(out.toString().lines()).anyMatch(line -> line.startsWith("clear  leaf 1 to hood")
+                && line.contains("at least 1/4 in") && line.endsWith("[common practice, no source]"));
+        assertThat(out.toString().strip()).endsWith("0 foul, 0 tight, 43 clear");
         assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void aFoulIsPrintedFirstWithAPlaceAndARemedy() throws IOException {
+        Path job = foul();
+
+        assertThat(run("check", job.toString())).isEqualTo(1);
+        assertThat(out.toString().lines().limit(3)).satisfiesExactly(
+                line -> assertThat(line).startsWith("foul   heel 1 to gutter wall"),
+                line -> assertThat(line.strip()).startsWith("at x ").contains("opening 85.0 deg"),
+                line -> assertThat(line.strip()).isEqualTo("widen the gutter to 2 1/4 in, or narrow the hinge flange to 3/16 in"));
+    }
+
+    @Test
+    void cutRefusesAFoulJobUnlessToldTo() throws IOException {
+        Path job = foul();
+        Path to = folder.resolve("out");
+
+        assertThat(run("cut", job.toString(), "--to", to.toString())).isEqualTo(1);
+        assertThat(to).doesNotExist();
+        assertThat(err.toString()).startsWith("foul: heel 1 to gutter wall").contains("Nothing was written.");
+        assertThat(run("cut", job.toString(), "--to", to.toString(), "--anyway")).isEqualTo(0);
+        assertThat(to.resolve("templates.pdf")).exists();
+        assertThat(Files.readString(to.resolve("blanks/leaf-1.svg"))).contains("FOUL: heel 1 to gutter wall");
+    }
+
+    @Test
+    void aShopFileStandsInForWhatTheJobLeavesOut() throws IOException {
+        Path shop = folder.resolve("shop.json");
+        Files.writeString(shop, "{\"limits\": {\"leafHood\": \"2 in\", \"cover\": \"1/4 in\"}, \"leaves\": {\"cover\": \"3/8 in\"}}");
+
+        assertThat(run("check", DEMO, "--shop", shop.toString())).isEqualTo(1);
+        assertThat(out.toString()).startsWith("foul   leaf 1 to hood");
+        // the job types its cover, so the shop's does not count
+        assertThat(out.toString().lines()).anyMatch(line -> line.matches("clear +cover +1/2 in +at least 1/4 in.*"));
+    }
+
+    @Test
+    void buysListsTheLargestChangeFirst() {
+        assertThat(run("buys", DEMO, "lift-pressure")).isEqualTo(0);
+        assertThat(out.toString().lines().skip(1).findFirst().orElseThrow()).startsWith("leaves.gauge").contains("20 to 21");
+    }
+
+    private Path foul() throws IOException {
+        String demo = Files.readString(Path.of(DEMO));
+        return job(demo.replace("\"insideWidth\": \"2 1/4 in\"", "\"insideWidth\": \"2 in\""));
     }
 
     @Test

@@ -9,17 +9,17 @@ import org.capwright.store.JobFiles;
 
 /** Jobs for tests. */
 public final class Jobs {
-    private static final Path KILN = Path.of("demo-jobs", "kiln-room.json");
+    private static final Path KILN = Path.of("src", "test", "resources", "cases", "worked-kiln.json");
 
     private Jobs() {
     }
 
-    /** The kiln-room demo: the handbook's worked cap. */
+    /** The trade handbook's worked cap, a kiln room's. */
     public static CapJob kiln() {
         return kilnWith(Map.of());
     }
 
-    /** The kiln-room demo with some inputs typed anew. */
+    /** The same with some inputs typed anew. */
     public static CapJob kilnWith(Map<String, String> typed) {
         JobText text = JobFiles.read(KILN);
         for (Map.Entry<String, String> one : typed.entrySet()) {

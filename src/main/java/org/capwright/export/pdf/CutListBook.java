@@ -5,6 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.capwright.check.Check;
+import org.capwright.check.Checks;
+import org.capwright.check.Verdict;
 import org.capwright.export.Cautions;
 import org.capwright.export.JobTag;
 import org.capwright.export.Sheets;
@@ -21,11 +25,13 @@ import org.capwright.units.ShopFormat;
 public final class CutListBook {
     private final Cap cap;
     private final CutList list;
+    private final List<Check> checks;
     private final ShopFormat format;
 
-    private CutListBook(Cap cap, CutList list, ShopFormat format) {
+    private CutListBook(Cap cap, CutList list, List<Check> checks, ShopFormat format) {
         this.cap = cap;
         this.list = list;
+        this.checks = checks;
         this.format = format;
     }
 
@@ -35,25 +41,58 @@ public final class CutListBook {
      * @param file where to
      * @param cap the cap
      * @param list its list
+     * @param checks the cap's checks
      * @param paper the paper to print on
      * @param tag the job
      * @param format how numbers are printed
      * @throws IOException if it can't be written
      */
-    public static void write(Path file, Cap cap, CutList list, Paper paper, JobTag tag, ShopFormat format) throws IOException {
+    public static void write(Path file, Cap cap, CutList list, List<Check> checks, Paper paper, JobTag tag, ShopFormat format) throws IOException {
         try (PdfBook book = new PdfBook("Cut list", tag)) {
-            List<Block> blocks = new CutListBook(cap, list, format).blocks();
+            List<Block> blocks = new CutListBook(cap, list, checks, format).blocks();
             book.write(Flow.pages(blocks, paper, "Cut list", "lengths to the nearest fraction, the rest in thousandths", book.typeface()), file);
         }
     }
 
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>(head());
+        blocks.addAll(cautions());
+        blocks.addAll(checks());
         blocks.addAll(blanks());
         blocks.addAll(hardware());
         blocks.addAll(joins());
         blocks.addAll(shrinking());
-        blocks.add(Block.Paragraph.heading("Cautions"));
+        return blocks;
+    }
+
+    /** Fouls and tight ones in a table; the clear ones two in a row, so that all of it stays on the first page. */
+    private List<Block> checks() {
+        List<Check> clear = checks.stream().filter(check -> check.verdict() == Verdict.CLEAR).toList();
+        List<List<String>> rows = Checks.worstFirst(checks).stream().filter(check -> !clear.contains(check)).map(check -> List.of(check.verdict().word(), check.words(),
+                check.quantity().words(check.value(), format) + (check.estimate() ? " (estimate)" : ""),
+                (check.limit().least() ? "at least " : "at most ") + check.quantity().words(check.limit().value(), format))).toList();
+        List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.heading("Checks")));
+        if (!rows.isEmpty()) {
+            blocks.addAll(TableBlocks.of(List.of(0.08, 0.42, 0.25, 0.25), List.of("", "what", "found", "limit"), rows));
+        }
+        blocks.addAll(TableBlocks.of(List.of(0.25, 0.125, 0.125, 0.25, 0.125, 0.125),
+                List.of("clear", "found", "limit", "clear", "found", "limit"), twoInARow(clear)));
+        return blocks;
+    }
+
+    private List<List<String>> twoInARow(List<Check> clear) {
+        int half = (clear.size() + 1) / 2;
+        return IntStream.range(0, half).mapToObj(i -> Stream.concat(cells(clear.get(i)),
+                half + i < clear.size() ? cells(clear.get(half + i)) : Stream.of("", "", "")).toList()).toList();
+    }
+
+    private Stream<String> cells(Check check) {
+        return Stream.of(check.words(), check.quantity().words(check.value(), format) + (check.estimate() ? ", est." : ""),
+                (check.limit().least() ? "min " : "max ") + check.quantity().words(check.limit().value(), format));
+    }
+
+    private List<Block> cautions() {
+        List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.heading("Cautions")));
         Cautions.ALL.forEach(caution -> blocks.add(Block.Paragraph.plain(caution)));
         return blocks;
     }

@@ -86,10 +86,10 @@ final class DimensionedPage {
         }
         canvas.pen(0.15, 0.6f, 1.5f, 1.5f);
         canvas.box(core);
-        Vec2 middle = core.center();
-        canvas.textAround(middle.x(), middle.y() + 5, 4, tile.name());
+        canvas.textEnding(core.maxX() - 1.5, core.minY() + 1.5, 3, tile.name());
         if (!printed) {
-            canvas.textAround(middle.x(), middle.y() - 1, 2, "blank, not printed");
+            Vec2 middle = core.center();
+            canvas.textAround(middle.x(), middle.y(), 2, "empty, not printed");
         }
     }
 }

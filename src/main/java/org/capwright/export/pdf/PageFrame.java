@@ -35,10 +35,22 @@ final class PageFrame {
         String pageNumber = "page " + number + " of " + count;
         canvas.textEnding(right, top - TITLE_MM, TEXT_MM, pageNumber);
         canvas.text(MARGIN_MM, top - 8, TEXT_MM, page.subtitle());
-        canvas.text(MARGIN_MM, top - 12, TEXT_MM, tag.line());
+        canvas.text(MARGIN_MM, top - 12, TEXT_MM, fouls(canvas, tag, right - MARGIN_MM) + tag.line());
         canvas.pen(0.2, 0);
         canvas.line(MARGIN_MM, top - 13.5, right, top - 13.5);
         bars(canvas);
+    }
+
+    /** As many fouls as fit on the line with the job; the rest counted. */
+    private static String fouls(Canvas canvas, JobTag tag, double widthMm) throws IOException {
+        for (int listed = tag.fouls().size(); listed > 0; listed--) {
+            int more = tag.fouls().size() - listed;
+            String text = "FOUL: " + String.join("; ", tag.fouls().subList(0, listed)) + (more > 0 ? "; and " + more + " more" : "") + ". ";
+            if (listed == 1 || canvas.width(TEXT_MM, text + tag.line()) <= widthMm) {
+                return text;
+            }
+        }
+        return "";
     }
 
     private static void bars(Canvas canvas) throws IOException {

@@ -1,0 +1,93 @@
+package org.capwright.swing;
+
+import java.awt.geom.Line2D;
+import org.capwright.geom.Vec3;
+import org.capwright.part.Leaf;
+import org.capwright.part.StopBar;
+
+/**
+ * A leaf and the other leaves, seen along the rods. Whatever the other leaf does, all of it that is near moves away as it
+ * opens, so it is taken closed.
+ */
+final class NeighbourClearance {
+    private NeighbourClearance() {
+    }
+
+    /** The middle pair: twice the distance of one leaf, or its rod, from the plane between them. */
+    static Clearance opposite(Leaf leaf, double stopRad) {
+        Motion motion = Motion.of(leaf);
+        double[][] points = corners(leaf);
+        return Clearance.search(Pair.LEAF_LEAF, leaf.number(), stopRad, openRad -> {
+            Turn open = Turn.of(openRad);
+            Vec3 rod = new Vec3(leaf.rodAxisMm() - leaf.rodRadiusMm(), 0, leaf.rodAxisZMm());
+            Nearness nearest = new Nearness(2 * rod.x(), rod);
+            for (double[] point : points) {
+                Vec3 where = motion.at(point[0], point[1], 0, open);
+                nearest = nearest.orNearer(new Nearness(2 * where.x(), where));
+            }
+            return nearest;
+        });
+    }
+
+    /** The corners of a leaf's section: heel and free edge, top and lip. */
+    private static double[][] corners(Leaf leaf) {
+        double top = -leaf.rodRadiusMm();
+        double heel = leaf.slab().hingeEdgeMm() - leaf.rodAxisMm();
+        double free = leaf.reachMm();
+        return new double[][] {{heel, top}, {heel - leaf.lipOutMm(leaf.hingeFlangeMm()), top - leaf.lipDownMm(leaf.hingeFlangeMm())},
+            {free, top}, {free + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())}};
+    }
+
+    /** The free edge of an inner leaf and the next leaf's hinge flange and rod. */
+    static Clearance next(Leaf inner, Leaf outer, double stopRad) {
+        Motion motion = Motion.of(inner);
+        double[][] corners = corners(inner);
+        double hinge = outer.slab().hingeEdgeMm();
+        double top = outer.sheet().thicknessMm();
+        Line2D flange = new Line2D.Double(hinge, top, hinge - outer.lipOutMm(outer.hingeFlangeMm()),
+                top - outer.lipDownMm(outer.hingeFlangeMm()));
+        return Clearance.search(Pair.LEAF_NEXT, inner.number(), stopRad, openRad -> {
+            Turn open = Turn.of(openRad);
+            Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
+            Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
+            Line2D free = new Line2D.Double(edge.x(), edge.z(), lip.x(), lip.z());
+            double rod = free.ptSegDist(outer.rodAxisMm(), outer.rodAxisZMm()) - outer.rodRadiusMm();
+            Nearness toRod = new Nearness(rod, nearer(edge, lip, outer.rodAxisMm(), outer.rodAxisZMm()));
+            return toRod.orNearer(new Nearness(distance(free, flange), nearer(edge, lip, hinge, top)));
+        });
+    }
+
+    private static Vec3 nearer(Vec3 a, Vec3 b, double x, double z) {
+        return Math.hypot(a.x() - x, a.z() - z) <= Math.hypot(b.x() - x, b.z() - z) ? a : b;
+    }
+
+    /** Distance of two segments; 0 where they cross. */
+    private static double distance(Line2D a, Line2D b) {
+        if (a.intersectsLine(b)) {
+            return 0;
+        }
+        return Math.min(Math.min(a.ptSegDist(b.getP1()), a.ptSegDist(b.getP2())),
+                Math.min(b.ptSegDist(a.getP1()), b.ptSegDist(a.getP2())));
+    }
+
+    /** An inner leaf and the bar of the next joint, which it passes on its way up. */
+    static Clearance bar(Leaf inner, StopBar bar, double stopRad) {
+        Motion motion = Motion.of(inner);
+        double[][] corners = corners(inner);
+        double near = bar.jointMm() - bar.halfWidthMm();
+        double low = bar.cornerZMm();
+        Line2D floor = new Line2D.Double(near, low, bar.jointMm() + bar.halfWidthMm(), low);
+        Line2D side = new Line2D.Double(near, low, near, low + bar.depthMm());
+        return Clearance.search(Pair.LEAF_BAR, inner.number(), stopRad, openRad -> {
+            Turn open = Turn.of(openRad);
+            Vec3 rod = motion.at(0, corners[2][1], 0, open);
+            Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
+            Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
+            Line2D face = new Line2D.Double(rod.x(), rod.z(), edge.x(), edge.z());
+            Line2D free = new Line2D.Double(edge.x(), edge.z(), lip.x(), lip.z());
+            double mm = Math.min(Math.min(distance(face, floor), distance(face, side)),
+                    Math.min(distance(free, floor), distance(free, side)));
+            return new Nearness(mm, nearer(edge, lip, near, low));
+        });
+    }
+}
