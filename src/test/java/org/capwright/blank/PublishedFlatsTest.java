@@ -37,7 +37,7 @@ class PublishedFlatsTest {
     /** Outside diameter 650 mm, thickness 10 mm: mean 640, length 2010.6 mm (TAFE NSW text). */
     @Test
     void cylinder() {
-        CylinderFlat flat = new CylinderFlat((650 - 10) / 2.0, 100, new Seam(SeamKind.BUTT, 0), 1, 0, Edge.PLAIN, Edge.PLAIN, List.of());
+        CylinderFlat flat = new CylinderFlat((650 - 10) / 2.0, 100, new Seam(SeamKind.BUTT, 0), 1, 0, Edge.PLAIN, Edge.PLAIN, List.of(), 0);
         assertThat(flat.lengthMm()).isCloseTo(2010.6, within(0.05));
     }
 }

@@ -34,7 +34,7 @@ class CutFilesTest {
     @Test
     void cutListReadBack() throws Exception {
         Cap cap = Cap.solve(Jobs.kiln());
-        CutFiles.write(folder, cap, Paper.A4, false, "0123abcd");
+        CutFiles.write(folder, cap, List.of(), Paper.A4, false, "0123abcd");
         CutList list = CutList.of(cap, Blanks.of(cap));
         List<CSVRecord> records = csv();
         assertThat(records).hasSize(list.items().size() + list.hardware().size());
@@ -60,7 +60,7 @@ class CutFilesTest {
     /** Handbook, section 5: sleeve girth 57.1035 in, hood girth 70.4375 in. */
     @Test
     void girthsInTheList() throws Exception {
-        CutFiles.write(folder, Cap.solve(Jobs.kiln()), Paper.LETTER, false, "0123abcd");
+        CutFiles.write(folder, Cap.solve(Jobs.kiln()), List.of(), Paper.LETTER, false, "0123abcd");
         List<CSVRecord> records = csv();
         assertThat(number(records.get(0), "length mm") / 25.4).isCloseTo(57.1035, within(0.0001));
         assertThat(number(records.get(1), "length mm") / 25.4).isCloseTo(70.4375, within(0.0001));
@@ -84,7 +84,7 @@ class CutFilesTest {
         "averyveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryverylongname"})
     void oddTextsCrashNothing(String text) throws Exception {
         Cap cap = Cap.solve(Jobs.kilnWith(Map.of("job.name", text, "job.customer", text, "job.notes", text, "job.revision", text)));
-        CutFiles.write(folder, cap, Paper.LETTER, false, "0123abcd");
+        CutFiles.write(folder, cap, List.of(), Paper.LETTER, false, "0123abcd");
         assertThat(csv()).isNotEmpty();
         for (String name : List.of("cut-list.pdf", "templates.pdf")) {
             try (PDDocument document = Loader.loadPDF(folder.resolve(name).toFile())) {

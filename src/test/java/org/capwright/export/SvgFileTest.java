@@ -57,7 +57,7 @@ class SvgFileTest {
 
     private Document written(Cap cap, Blank blank) throws IOException, SAXException, ParserConfigurationException {
         Path file = folder.resolve(blank.id() + ".svg");
-        SvgFile.write(file, blank, JobTag.of(cap.job(), "0123abcd"), Writing.of(cap).format());
+        SvgFile.write(file, blank, JobTag.of(cap.job(), "0123abcd", List.of()), Writing.of(cap).format());
         assertThat(Files.readString(file)).doesNotContain("NaN").doesNotContain("Infinity").contains("stamp 0123abcd");
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
     }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.blank.Blanks;
 import org.capwright.blank.RandomCaps;
-import org.capwright.export.JobTag;
 import org.capwright.part.Cap;
 import org.capwright.part.Jobs;
 import org.junit.jupiter.api.Test;
@@ -22,11 +21,11 @@ class FiguresTest {
     @Test
     void kilnInJson() throws IOException {
         Cap cap = Cap.solve(Jobs.kilnWith(Map.of("job.revision", "B")));
-        JsonNode root = JsonMapper.builder().build().readTree(FiguresJson.of(cap, JobTag.of(cap.job(), "0123abcd")));
+        JsonNode root = JsonMapper.builder().build().readTree(FiguresJson.of(cap, "0123abcd"));
         assertThat(root.get("job").get("name").asString()).isEqualTo("Kiln room, pottery school");
         assertThat(root.get("job").get("revision").asString()).isEqualTo("B");
         assertThat(root.get("job").get("stamp").asString()).isEqualTo("0123abcd");
-        assertThat(root.get("checks").isArray()).isTrue();
+        assertThat(root.get("checks")).isNotEmpty();
         Map<String, String> units = new HashMap<>();
         for (JsonNode figure : root.get("figures")) {
             assertThat(figure.get("value").isNumber()).as(figure.toString()).isTrue();

@@ -34,7 +34,7 @@ record Book(Cap cap, List<Blank> blanks, JobTag tag, List<Sheet> sheets) {
 
     static Book of(Path folder, Cap cap, Paper paper, boolean whole) throws IOException {
         List<Blank> blanks = Blanks.of(cap);
-        JobTag tag = JobTag.of(cap.job(), JobStamp.of(cap.job().text()));
+        JobTag tag = JobTag.of(cap.job(), JobStamp.of(cap.job().text()), List.of());
         Path file = folder.resolve("templates-" + paper + ".pdf");
         TemplateBook.write(file, blanks, paper, whole, tag, Writing.of(cap).format());
         return new Book(cap, blanks, tag, read(file));
