@@ -15,6 +15,9 @@ import org.capwright.geom.Bounds;
 final class Words extends PDFTextStripper {
     private static final double MM_PER_POINT = 25.4 / 72;
 
+    /** Height of capitals as a share of the size of type. */
+    private static final double CAPITALS = 0.729;
+
     /** A line of writing. */
     record Line(String text, Bounds box, boolean upright) {
     }
@@ -64,7 +67,7 @@ final class Words extends PDFTextStripper {
             double x = m.getTranslateX() * MM_PER_POINT;
             double y = m.getTranslateY() * MM_PER_POINT;
             double wide = letter.getWidthDirAdj() * MM_PER_POINT;
-            double high = 0.729 * letter.getFontSizeInPt() * MM_PER_POINT;
+            double high = CAPITALS * Math.hypot(m.getScaleY(), m.getShearX()) * MM_PER_POINT;
             Bounds one = upright ? new Bounds(x - high, y, x, y + wide) : new Bounds(x, y, x + wide, y + high);
             box = box == null ? one : box.union(one);
         }
