@@ -8,6 +8,8 @@ import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
 import org.capwright.blank.Writing;
 import org.capwright.check.Check;
+import org.capwright.export.dxf.DxfFile;
+import org.capwright.export.dxf.DxfUnit;
 import org.capwright.export.pdf.CutListBook;
 import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.TemplateBook;
@@ -21,7 +23,7 @@ public final class CutFiles {
     }
 
     /**
-     * Writes {@code cut-list.csv}, {@code cut-list.pdf}, {@code templates.pdf} and one SVG for each blank under {@code blanks}.
+     * Writes {@code cut-list.csv}, {@code cut-list.pdf}, {@code templates.pdf} and an SVG and a DXF for each blank under {@code blanks}.
      *
      * @param folder an empty folder
      * @param cap the cap
@@ -42,6 +44,7 @@ public final class CutFiles {
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
         for (Blank blank : blanks) {
             SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);
+            DxfFile.write(patterns.resolve(blank.id() + ".dxf"), blank, tag, format, DxfUnit.of(format.system()));
         }
     }
 }
