@@ -12,6 +12,7 @@ import org.capwright.export.dxf.DxfFile;
 import org.capwright.export.dxf.DxfUnit;
 import org.capwright.export.pdf.CutListBook;
 import org.capwright.export.pdf.Paper;
+import org.capwright.export.pdf.PrintSetup;
 import org.capwright.export.pdf.TemplateBook;
 import org.capwright.part.Cap;
 import org.capwright.stock.CutList;
@@ -34,17 +35,42 @@ public final class CutFiles {
      * @throws IOException if a file can't be written
      */
     public static void write(Path folder, Cap cap, List<Check> checks, Paper paper, boolean whole, String stamp) throws IOException {
+        ShopFormat format = Writing.of(cap).format();
+        write(folder, cap, checks, new Choice(PrintSetup.of(paper), whole, DxfUnit.of(format.system())), stamp);
+    }
+
+    /**
+     * How to write it.
+     *
+     * @param setup the paper to print on and the printer's error on it
+     * @param whole whether long parts are drawn at true size as a whole too
+     * @param unit the unit of DXF files
+     */
+    public record Choice(PrintSetup setup, boolean whole, DxfUnit unit) {
+    }
+
+    /**
+     * Writes the same for a printer and a cutting table.
+     *
+     * @param folder an empty folder
+     * @param cap the cap
+     * @param checks its checks
+     * @param choice how to write it
+     * @param stamp short fingerprint of the job's inputs
+     * @throws IOException if a file can't be written
+     */
+    public static void write(Path folder, Cap cap, List<Check> checks, Choice choice, String stamp) throws IOException {
         JobTag tag = JobTag.of(cap.job(), stamp, checks);
         ShopFormat format = Writing.of(cap).format();
         List<Blank> blanks = Blanks.of(cap);
         CutList list = CutList.of(cap, blanks);
         CutListCsv.write(folder.resolve("cut-list.csv"), list, format);
-        CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, paper, tag, format);
-        TemplateBook.write(folder.resolve("templates.pdf"), blanks, paper, whole, tag, format);
+        CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format);
+        TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format);
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
         for (Blank blank : blanks) {
             SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);
-            DxfFile.write(patterns.resolve(blank.id() + ".dxf"), blank, tag, format, DxfUnit.of(format.system()));
+            DxfFile.write(patterns.resolve(blank.id() + ".dxf"), blank, tag, format, choice.unit());
         }
     }
 }

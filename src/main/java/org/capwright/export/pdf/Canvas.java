@@ -25,6 +25,13 @@ final class Canvas implements AutoCloseable {
         stream.setLineJoinStyle(1);
     }
 
+    /** Draws everything that follows larger by factors, about a point that stays. */
+    void scale(double x, double y, double middleX, double middleY) throws IOException {
+        if (x != 1 || y != 1) {
+            stream.transform(new Matrix((float) x, 0, 0, (float) y, (float) (middleX * (1 - x)), (float) (middleY * (1 - y))));
+        }
+    }
+
     /** Sets how lines look: width, grey (0 black), dashes. */
     void pen(double widthMm, float grey, float... dashes) throws IOException {
         stream.setLineWidth((float) widthMm);

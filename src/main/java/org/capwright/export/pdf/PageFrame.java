@@ -28,13 +28,14 @@ final class PageFrame {
         return new Bounds(0, 0, areaWidthMm + 2 * MARGIN_MM + BARS_MM, areaHeightMm + 2 * MARGIN_MM + BARS_MM + HEADER_MM);
     }
 
-    static void paint(Canvas canvas, PrintPage page, JobTag tag, int number, int count) throws IOException {
+    static void paint(Canvas canvas, PrintPage page, JobTag tag, PrinterScale scale, int number, int count) throws IOException {
         double top = page.heightMm() - MARGIN_MM;
         double right = page.widthMm() - MARGIN_MM;
         canvas.text(MARGIN_MM, top - TITLE_MM, TITLE_MM, page.title());
         String pageNumber = "page " + number + " of " + count;
         canvas.textEnding(right, top - TITLE_MM, TEXT_MM, pageNumber);
         canvas.text(MARGIN_MM, top - 8, TEXT_MM, page.subtitle());
+        canvas.textEnding(right, MARGIN_MM + 10.3, TEXT_MM, scale.words(page.widthMm(), page.heightMm()));
         canvas.text(MARGIN_MM, top - 12, TEXT_MM, fouls(canvas, tag, right - MARGIN_MM) + tag.line());
         canvas.pen(0.2, 0);
         canvas.line(MARGIN_MM, top - 13.5, right, top - 13.5);
