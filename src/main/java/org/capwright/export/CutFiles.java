@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
+import org.capwright.blank.StationStrips;
 import org.capwright.blank.Writing;
 import org.capwright.check.Check;
 import org.capwright.export.dxf.DxfFile;
@@ -13,6 +14,7 @@ import org.capwright.export.dxf.DxfUnit;
 import org.capwright.export.pdf.CutListBook;
 import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.PrintSetup;
+import org.capwright.export.pdf.StripBook;
 import org.capwright.export.pdf.TemplateBook;
 import org.capwright.part.Cap;
 import org.capwright.stock.CutList;
@@ -67,6 +69,7 @@ public final class CutFiles {
         CutListCsv.write(folder.resolve("cut-list.csv"), list, format);
         CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format);
         TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format);
+        StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format);
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
         for (Blank blank : blanks) {
             SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);
