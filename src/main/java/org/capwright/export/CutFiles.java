@@ -6,11 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
+import org.capwright.blank.Cards;
 import org.capwright.blank.StationStrips;
 import org.capwright.blank.Writing;
 import org.capwright.check.Check;
 import org.capwright.export.dxf.DxfFile;
 import org.capwright.export.dxf.DxfUnit;
+import org.capwright.export.pdf.CardBook;
 import org.capwright.export.pdf.CutListBook;
 import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.PrintSetup;
@@ -70,6 +72,7 @@ public final class CutFiles {
         CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format);
         TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format);
         StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format);
+        CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag);
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
         for (Blank blank : blanks) {
             SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);
