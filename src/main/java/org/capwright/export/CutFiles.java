@@ -14,10 +14,12 @@ import org.capwright.export.dxf.DxfFile;
 import org.capwright.export.dxf.DxfUnit;
 import org.capwright.export.pdf.CardBook;
 import org.capwright.export.pdf.CutListBook;
+import org.capwright.export.pdf.LayoutBook;
 import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.PrintSetup;
 import org.capwright.export.pdf.StripBook;
 import org.capwright.export.pdf.TemplateBook;
+import org.capwright.layout.Layout;
 import org.capwright.part.Cap;
 import org.capwright.stock.CutList;
 import org.capwright.units.ShopFormat;
@@ -73,6 +75,7 @@ public final class CutFiles {
         TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format);
         StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format);
         CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag);
+        LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag, format);
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
         for (Blank blank : blanks) {
             SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);

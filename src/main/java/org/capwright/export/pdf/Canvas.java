@@ -92,6 +92,27 @@ final class Canvas implements AutoCloseable {
         }
     }
 
+    /** An arrowhead with its tip at a point. */
+    void arrow(Vec2 tip, Vec2 direction) throws IOException {
+        Vec2 back = tip.minus(direction.times(DrawingStyle.ARROW_MM));
+        Vec2 side = direction.left().times(DrawingStyle.ARROW_HALF_MM);
+        move(tip);
+        to(back.plus(side));
+        to(back.minus(side));
+        stream.closePath();
+        stream.fill();
+    }
+
+    /** A filled dot. */
+    void dot(Vec2 middle, double radiusMm) throws IOException {
+        move(middle.plus(Vec2.polar(radiusMm, 0)));
+        for (int i = 1; i < 12; i++) {
+            to(middle.plus(Vec2.polar(radiusMm, i * Math.PI / 6)));
+        }
+        stream.closePath();
+        stream.fill();
+    }
+
     private void move(Vec2 p) throws IOException {
         stream.moveTo((float) p.x(), (float) p.y());
     }

@@ -6,6 +6,7 @@ import org.capwright.drawing.Label;
 import org.capwright.drawing.Layer;
 import org.capwright.drawing.Stroke;
 import org.capwright.geom.Vec2;
+import org.capwright.layout.LineKind;
 
 /** Draws a drawing's lines and, at true size, its writing. */
 final class DrawingPainter {
@@ -40,6 +41,17 @@ final class DrawingPainter {
             case CUT -> canvas.pen(0.25, 0);
             case BEND -> canvas.pen(0.18, 0, 6, 2, 0.5f, 2);
             case MARK, TEXT -> canvas.pen(0.13, 0.25f);
+        }
+    }
+
+    /** The pen of a kind of line in views. */
+    static void pen(Canvas canvas, LineKind kind) throws IOException {
+        switch (kind) {
+            case OUTLINE -> canvas.pen(DrawingStyle.WIDE_MM, 0);
+            case NARROW -> canvas.pen(DrawingStyle.NARROW_MM, 0);
+            case HIDDEN -> canvas.pen(DrawingStyle.NARROW_MM, 0, 2, 1);
+            case CENTER -> canvas.pen(DrawingStyle.NARROW_MM, 0, 6, 1.2f, 0.3f, 1.2f);
+            case PHANTOM -> canvas.pen(DrawingStyle.NARROW_MM, 0, 5, 1.2f, 0.3f, 1.2f, 0.3f, 1.2f);
         }
     }
 }
