@@ -12,6 +12,7 @@ import org.capwright.blank.Writing;
 import org.capwright.check.Check;
 import org.capwright.export.dxf.DxfFile;
 import org.capwright.export.dxf.DxfUnit;
+import org.capwright.export.pdf.BuildBook;
 import org.capwright.export.pdf.CardBook;
 import org.capwright.export.pdf.CutListBook;
 import org.capwright.export.pdf.LayoutBook;
@@ -19,7 +20,9 @@ import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.PrintSetup;
 import org.capwright.export.pdf.StripBook;
 import org.capwright.export.pdf.TemplateBook;
+import org.capwright.layout.BuildSteps;
 import org.capwright.layout.Layout;
+import org.capwright.layout.SignOff;
 import org.capwright.part.Cap;
 import org.capwright.stock.CutList;
 import org.capwright.units.ShopFormat;
@@ -76,6 +79,8 @@ public final class CutFiles {
         StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format);
         CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag);
         LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag, format);
+        BuildBook.writeSteps(folder.resolve("build-sheet.pdf"), BuildSteps.of(cap), choice.setup(), tag);
+        BuildBook.writeSignOff(folder.resolve("sign-off-sheet.pdf"), SignOff.of(cap), choice.setup(), tag);
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
         for (Blank blank : blanks) {
             SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);

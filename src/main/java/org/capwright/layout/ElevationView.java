@@ -93,7 +93,10 @@ final class ElevationView {
         double last = plate.boresMm().get(plate.boresMm().size() - 1);
         view.note(plate.toMm(), axis + plate.heightMm() * 0.35, parts.words("doubler " + plate.number()));
         view.note(last, axis, parts.words("pivot rod " + plate.number()));
-        view.note(last + cap.washer().outsideMm() / 2 * 0.7, axis - cap.washer().outsideMm() / 2 * 0.7, parts.words("washer"));
+        if (plate.number() == 1) {
+            double off = cap.washer().outsideMm() / 2 * Math.sqrt(0.5);
+            view.note(last + off, axis - off, parts.words("washer"));
+        }
     }
 
     private void add(Doubler plate, Path path) {

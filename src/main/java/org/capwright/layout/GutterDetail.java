@@ -57,7 +57,7 @@ final class GutterDetail {
                 - cap.sleeve().outsideRadiusMm())) + " past the sleeve");
         view.note(half * (1 + PAST_SHARE / 2), leaf.sheet().thicknessMm() / 2, parts.words("leaf 1") + ", closed on the rim");
         view.note(leaf.rodAxisMm(), leaf.rodAxisZMm(), parts.words("pivot rod 1"));
-        Vec2 open = new Vec2(leaf.rodAxisMm(), leaf.rodAxisZMm()).plus(Vec2.polar(2 * leaf.rodRadiusMm(), cap.stopRad()));
+        Vec2 open = LeafSection.onOpen(leaf, 2 * leaf.rodRadiusMm(), cap.stopRad());
         view.note(open.x(), open.y(), "leaf at the stop, " + format.angle(Angle.ofRad(cap.stopRad())));
         view.note(gutter.insideWidthMm() / 2, -gutter.depthMm() * 0.3, "heel to wall, least " + length(format, swing.least(Pair.HEEL_WALL, 1).leastMm()));
         view.note(leaf.rodAxisMm() * 0.5, -gutter.depthMm(), "heel to floor, least " + length(format, swing.least(Pair.HEEL_FLOOR, 1).leastMm()));

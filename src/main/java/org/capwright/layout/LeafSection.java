@@ -28,6 +28,12 @@ final class LeafSection {
         return Shapes.sheet(reversed(outside), leaf.sheet().thicknessMm());
     }
 
+    /** A point in the middle of the open leaf's plate. */
+    static Vec2 onOpen(Leaf leaf, double outboardMm, double openRad) {
+        Vec2 axis = new Vec2(leaf.rodAxisMm(), leaf.rodAxisZMm());
+        return axis.plus(new Vec2(outboardMm, -leaf.rodRadiusMm() - leaf.sheet().thicknessMm() / 2).rotated(openRad));
+    }
+
     private static List<Vec2> hinge(Leaf leaf) {
         double top = leaf.sheet().thicknessMm();
         double edge = leaf.slab().hingeEdgeMm();

@@ -44,6 +44,7 @@ final class PlanView {
         view.add(LineKind.OUTLINE, Path.circle(Vec2.ZERO, cap.hood().insideRadiusMm()));
         view.add(LineKind.OUTLINE, Path.circle(Vec2.ZERO, cap.hood().outsideRadiusMm()));
         view.add(LineKind.HIDDEN, Path.circle(Vec2.ZERO, cap.sleeve().insideRadiusMm()));
+        view.add(LineKind.HIDDEN, Path.circle(Vec2.ZERO, cap.sleeve().outsideRadiusMm()));
         double over = 1.06 * cap.hood().outsideRadiusMm();
         view.add(LineKind.CENTER, Shapes.line(-over, 0, over, 0)).add(LineKind.CENTER, Shapes.line(0, -over, 0, over));
         at(cap.hood().outsideRadiusMm(), 0.35, parts.words("hood"));

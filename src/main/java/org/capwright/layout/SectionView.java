@@ -75,8 +75,8 @@ final class SectionView {
         view.both(LineKind.OUTLINE, Path.circle(axis, leaf.rodRadiusMm()));
         view.note(axis.x() + 0.75 * leaf.reachMm(), leaf.sheet().thicknessMm() / 2, parts.words("leaf " + leaf.number()));
         view.note(axis.x(), axis.y(), parts.words("pivot rod " + leaf.number()));
-        Vec2 tip = axis.plus(Vec2.polar(0.6 * leaf.reachMm(), cap.stopRad()));
         if (leaf.number() == 1) {
+            Vec2 tip = LeafSection.onOpen(leaf, 0.6 * leaf.reachMm(), cap.stopRad());
             view.note(tip.x(), tip.y(), "leaf at the stop, " + format.angle(Angle.ofRad(cap.stopRad())));
         }
     }
