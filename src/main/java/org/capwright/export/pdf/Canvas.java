@@ -13,9 +13,12 @@ final class Canvas implements AutoCloseable {
     private static final float POINTS_PER_MM = 72 / 25.4f;
     /** Over this turn a cubic curve leaves its arc by less than 1e-7 of the radius. */
     private static final double CURVE_RAD = Math.toRadians(20);
+    /** How close the remembered ink keeps to curves. */
+    private static final double INK_MM = 0.05;
 
     private final PDPageContentStream stream;
     private final Typeface typeface;
+    private final Ink ink = new Ink();
 
     Canvas(PDPageContentStream stream, Typeface typeface) throws IOException {
         this.stream = stream;
@@ -43,11 +46,13 @@ final class Canvas implements AutoCloseable {
         move(new Vec2(x1, y1));
         to(new Vec2(x2, y2));
         stream.stroke();
+        ink.line(new Vec2(x1, y1), new Vec2(x2, y2));
     }
 
     void box(Bounds box) throws IOException {
         rectangle(box);
         stream.stroke();
+        ink.box(box);
     }
 
     void fill(Bounds box, float grey) throws IOException {
@@ -75,6 +80,12 @@ final class Canvas implements AutoCloseable {
             stream.closePath();
         }
         stream.stroke();
+        ink.polyline(path.points(INK_MM / placement.scale()).stream().map(placement::apply).toList());
+    }
+
+    /** What has been drawn so far. */
+    Ink ink() {
+        return ink;
     }
 
     private void arc(Segment.Arc arc, Placement placement) throws IOException {
@@ -154,6 +165,7 @@ final class Canvas implements AutoCloseable {
         stream.setTextMatrix(Matrix.getRotateInstance(turnRad, (float) x, (float) y));
         stream.showText(typeface.printable(text));
         stream.endText();
+        ink.writing(new Vec2(x, y), width(heightMm, text), heightMm, turnRad);
     }
 
     double width(double heightMm, String text) throws IOException {

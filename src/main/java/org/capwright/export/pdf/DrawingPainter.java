@@ -1,10 +1,12 @@
 package org.capwright.export.pdf;
 
 import java.io.IOException;
+import java.util.List;
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Label;
 import org.capwright.drawing.Layer;
 import org.capwright.drawing.Stroke;
+import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 import org.capwright.layout.LineKind;
 
@@ -20,11 +22,12 @@ final class DrawingPainter {
         }
     }
 
-    static void writing(Canvas canvas, Drawing drawing, Placement placement) throws IOException {
-        for (Label label : drawing.labels()) {
+    /** Writes labels inside a window of the page, off the lines and off each other. */
+    static void writing(Canvas canvas, List<Label> labels, Placement placement, Bounds window) throws IOException {
+        LabelPlacer placer = new LabelPlacer(canvas, window);
+        for (Label label : labels) {
             double back = canvas.width(label.heightMm(), label.text()) * share(label.anchor());
-            Vec2 at = placement.apply(label.at()).minus(Vec2.polar(back, label.turnRad()));
-            canvas.text(at.x(), at.y(), label.heightMm(), label.turnRad(), label.text());
+            placer.write(placement.apply(label.at()).minus(Vec2.polar(back, label.turnRad())), label.heightMm(), label.turnRad(), label.text());
         }
     }
 

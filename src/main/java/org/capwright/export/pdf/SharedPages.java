@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.capwright.drawing.Drawing;
+import org.capwright.drawing.Label;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
@@ -126,7 +127,8 @@ final class SharedPages {
         Placement placement = Placement.trueSize(new Vec2(window.minX(), window.minY()), new Vec2(onPage.minX(), onPage.minY()));
         canvas.within(onPage.grown(0.3));
         DrawingPainter.lines(canvas, item.drawing(), placement);
-        DrawingPainter.writing(canvas, item.drawing(), placement);
+        List<Label> labels = item.drawing().labels().stream().filter(label -> window.contains(label.at())).toList();
+        DrawingPainter.writing(canvas, labels, placement, onPage);
         canvas.everywhere();
     }
 }
