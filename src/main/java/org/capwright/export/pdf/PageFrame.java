@@ -35,7 +35,7 @@ final class PageFrame {
         String pageNumber = "page " + number + " of " + count;
         canvas.textEnding(right, top - TITLE_MM, TEXT_MM, pageNumber);
         canvas.text(MARGIN_MM, top - 8, TEXT_MM, page.subtitle());
-        canvas.textEnding(right, MARGIN_MM + 10.3, TEXT_MM, scale.words(page.widthMm(), page.heightMm()));
+        canvas.textEnding(right, MARGIN_MM + 9.6, TEXT_MM, scale.words(page.widthMm(), page.heightMm()));
         canvas.text(MARGIN_MM, top - 12, TEXT_MM, fouls(canvas, tag, right - MARGIN_MM) + tag.line());
         canvas.pen(0.2, 0);
         canvas.line(MARGIN_MM, top - 13.5, right, top - 13.5);

@@ -7,6 +7,7 @@ import java.util.List;
 import org.capwright.blank.StationStrip;
 import org.capwright.export.JobTag;
 import org.capwright.geom.Bounds;
+import org.capwright.geom.Vec2;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
@@ -19,6 +20,8 @@ public final class StripBook {
     private static final double PITCH_MM = 3.7;
     private static final double TITLE_MM = 5;
     private static final double CROSS_MM = 2.5;
+    private static final double AROUND_MM = 12;
+    private static final double NUMBER_MM = 1.8;
     private static final double GAP_MM = 4;
     private static final double OVERLAP_MM = Tiling.OVERLAP_MM;
 
@@ -156,6 +159,7 @@ public final class StripBook {
         canvas.pen(DrawingStyle.NARROW_MM, 0);
         canvas.line(x - CROSS_MM, y, x + CROSS_MM, y);
         canvas.line(x, y - CROSS_MM, x, y + CROSS_MM);
-        canvas.text(x + 0.7, y + 0.7, 1.8, Integer.toString(number));
+        new LabelPlacer(canvas, new Bounds(x - AROUND_MM, y - TICK_MM / 2, x + AROUND_MM, y + TICK_MM / 2 + LEADER_MM))
+                .write(new Vec2(x + 1, y + 1), NUMBER_MM, 0, Integer.toString(number));
     }
 }

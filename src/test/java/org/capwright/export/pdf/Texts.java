@@ -86,6 +86,6 @@ final class Texts extends PDFTextStripper {
         TextPosition last = letters.get(letters.size() - 1);
         Vec2 end = new Vec2(last.getTextMatrix().getTranslateX() * MM, last.getTextMatrix().getTranslateY() * MM);
         double wide = last.getWidthDirAdj() * MM;
-        return new Text(words.toString(), at, along, end.minus(at).dot(along) + wide, CAPITALS * letters.get(0).getFontSizeInPt() * MM);
+        return new Text(words.toString(), at, along, end.minus(at).dot(along) + wide, CAPITALS * size * MM);
     }
 }
