@@ -1,6 +1,7 @@
 package org.capwright.export.pdf;
 
 import java.io.IOException;
+import java.util.List;
 import org.capwright.export.JobTag;
 import org.capwright.geom.Bounds;
 
@@ -35,11 +36,19 @@ final class PageFrame {
         String pageNumber = "page " + number + " of " + count;
         canvas.textEnding(right, top - TITLE_MM, TEXT_MM, pageNumber);
         canvas.text(MARGIN_MM, top - 8, TEXT_MM, page.subtitle());
-        canvas.textEnding(right, MARGIN_MM + 9.6, TEXT_MM, scale.words(page.widthMm(), page.heightMm()));
         canvas.text(MARGIN_MM, top - 12, TEXT_MM, fouls(canvas, tag, right - MARGIN_MM) + tag.line());
         canvas.pen(0.2, 0);
         canvas.line(MARGIN_MM, top - 13.5, right, top - 13.5);
         bars(canvas);
+        printer(canvas, scale.words(page.widthMm(), page.heightMm()));
+    }
+
+    /** Along the left edge, beyond the scale bars. */
+    private static void printer(Canvas canvas, List<String> words) throws IOException {
+        double y = MARGIN_MM + BARS_MM + INCH_BAR_MM + 20;
+        for (int i = 0; i < words.size(); i++) {
+            canvas.text(MARGIN_MM + 2 + TEXT_MM / 3 + 5 * i, y, TEXT_MM, Math.PI / 2, words.get(i));
+        }
     }
 
     /** As many fouls as fit on the line with the job; the rest counted. */

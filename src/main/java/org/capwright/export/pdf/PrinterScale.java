@@ -1,5 +1,6 @@
 package org.capwright.export.pdf;
 
+import java.util.List;
 import java.util.Locale;
 import org.capwright.units.Length;
 
@@ -56,9 +57,9 @@ public record PrinterScale(String printer, double across, double along) {
         return widthMm > heightMm ? across : along;
     }
 
-    /** What a page says about it. */
-    String words(double widthMm, double heightMm) {
-        return any() ? String.format(Locale.ROOT, "drawn for printer %s: x %+.2f %%, y %+.2f %%", printer,
-                (x(widthMm, heightMm) - 1) * 100, (y(widthMm, heightMm) - 1) * 100) : "not corrected for any printer";
+    /** What a page says about it, in two lines. */
+    List<String> words(double widthMm, double heightMm) {
+        return any() ? List.of("for printer " + printer, String.format(Locale.ROOT, "drawn x %+.2f %%, y %+.2f %%",
+                (x(widthMm, heightMm) - 1) * 100, (y(widthMm, heightMm) - 1) * 100)) : List.of("not corrected", "for any printer");
     }
 }

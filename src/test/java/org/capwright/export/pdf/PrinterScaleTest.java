@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.capwright.blank.Blanks;
 import org.capwright.blank.Writing;
 import org.capwright.export.JobTag;
@@ -42,11 +41,8 @@ class PrinterScaleTest {
                 boolean wide = box.getWidth() > box.getHeight();
                 lying += wide ? 1 : 0;
                 bars(Strokes.of(document.getPage(i)).lines(), wide ? 1.0025 : 0.996, wide ? 0.996 : 1.0025, i + 1);
-                PDFTextStripper text = new PDFTextStripper();
-                text.setStartPage(i + 1);
-                text.setEndPage(i + 1);
-                assertThat(text.getText(document)).contains(wide ? "drawn for printer office: x -0.25 %, y +0.40 %"
-                        : "drawn for printer office: x +0.40 %, y -0.25 %");
+                assertThat(Texts.of(document, i + 1).stream().map(Texts.Text::words)).contains("for printer office",
+                        wide ? "drawn x -0.25 %, y +0.40 %" : "drawn x +0.40 %, y -0.25 %");
             }
         }
         assertThat(lying).isPositive();
