@@ -35,6 +35,21 @@ public final class HeelSweep {
      * @return the heel
      */
     public static HeelSweep of(double offsetMm, double rodRadiusMm, double flangeMm, double thicknessMm, double turnRad) {
+        return of(offsetMm, rodRadiusMm, flangeMm, thicknessMm, turnRad, thicknessMm + rodRadiusMm);
+    }
+
+    /**
+     * The heel of a leaf whose rod does not lie at the height drawn.
+     *
+     * @param offsetMm rod axis from the hinge flange's outside face, o
+     * @param rodRadiusMm rod radius, r
+     * @param flangeMm hinge flange depth along its outside, f_h
+     * @param thicknessMm leaf thickness, t
+     * @param turnRad turn of the flange from flat
+     * @param axisZMm rod axis above the rim, z_r
+     * @return the heel
+     */
+    public static HeelSweep of(double offsetMm, double rodRadiusMm, double flangeMm, double thicknessMm, double turnRad, double axisZMm) {
         double s = Math.sin(turnRad);
         double c = Math.cos(turnRad);
         double lipU = -offsetMm - flangeMm * c;
@@ -42,7 +57,7 @@ public final class HeelSweep {
         double root = thicknessMm * (1 - c) / s;
         double[] u = {-offsetMm, lipU, lipU + thicknessMm * s, -offsetMm + thicknessMm * s - root * c, 0};
         double[] w = {-rodRadiusMm, lipW, lipW - thicknessMm * c, -rodRadiusMm - thicknessMm, -rodRadiusMm - thicknessMm};
-        return new HeelSweep(thicknessMm + rodRadiusMm, u, w);
+        return new HeelSweep(axisZMm, u, w);
     }
 
     /**
@@ -53,7 +68,7 @@ public final class HeelSweep {
      */
     public static HeelSweep of(Leaf leaf) {
         return of(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm(), leaf.rodRadiusMm(), leaf.hingeFlangeMm(),
-                leaf.sheet().thicknessMm(), leaf.bend().turnRad());
+                leaf.sheet().thicknessMm(), leaf.bend().turnRad(), leaf.rodAxisZMm());
     }
 
     /**
