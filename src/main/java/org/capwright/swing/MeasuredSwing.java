@@ -48,9 +48,10 @@ public record MeasuredSwing(List<OneSide> sides) {
     private static OneSide side(Cap cap, MeasuredWork work, int side, Swing drawn) {
         List<Clearance> all = new ArrayList<>(hood(cap, work, work.hood(), side));
         for (Leaf leaf : cap.leaves()) {
-            all.add(OutlineClearance.around(leaf, work.rod(cap, leaf, side), work.sleeve(), cap.stopRad()));
+            all.add(OutlineClearance.around(work.leaf(leaf, side), work.rod(cap, leaf, side), work.sleeve(), cap.stopRad()));
         }
-        boolean straight = work.rods().stream().noneMatch(rod -> rod.side() == side);
+        boolean straight = work.rods().stream().noneMatch(rod -> rod.side() == side)
+                && work.leaves().stream().noneMatch(leaf -> leaf.side() == side);
         all.addAll(straight ? others(drawn, work, side) : others(cap, work, side));
         return new OneSide(side, all);
     }
@@ -65,7 +66,8 @@ public record MeasuredSwing(List<OneSide> sides) {
      * @return the clearance of each leaf, from the middle outwards
      */
     public static List<Clearance> hood(Cap cap, MeasuredWork work, Oval inside, int side) {
-        return cap.leaves().stream().map(leaf -> OutlineClearance.within(leaf, work.rod(cap, leaf, side), cap.hood(), inside, cap.stopRad())).toList();
+        return cap.leaves().stream().map(leaf -> OutlineClearance.within(work.leaf(leaf, side), work.rod(cap, leaf, side), cap.hood(), inside,
+                cap.stopRad())).toList();
     }
 
     /** The worse end of each rod. */
@@ -80,7 +82,7 @@ public record MeasuredSwing(List<OneSide> sides) {
     }
 
     private static Cap atEnd(Cap cap, MeasuredWork work, int side, int end) {
-        List<Leaf> leaves = cap.leaves().stream().map(leaf -> atEnd(leaf, work.rod(cap, leaf, side), end)).toList();
+        List<Leaf> leaves = cap.leaves().stream().map(leaf -> atEnd(work.leaf(leaf, side), work.rod(cap, leaf, side), end)).toList();
         return new Cap(cap.job(), cap.stopRad(), cap.joints(), cap.sleeve(), cap.hood(), leaves, cap.rods(), cap.bushing(), cap.washer(),
                 cap.doublers(), cap.gutters(), cap.stops(), cap.standoff());
     }
@@ -88,9 +90,7 @@ public record MeasuredSwing(List<OneSide> sides) {
     private static Leaf atEnd(Leaf leaf, RodLine rod, int end) {
         double offset = end > 0 ? rod.offsetPlusMm() : rod.offsetMinusMm();
         double height = end > 0 ? rod.heightPlusMm() : rod.heightMinusMm();
-        return new Leaf(leaf.number(), leaf.sheet(), leaf.slab(), leaf.slab().hingeEdgeMm() + offset, height, leaf.rodRadiusMm(),
-                leaf.curveFlangeMm(), leaf.hingeFlangeMm(), leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(), leaf.shrink(),
-                leaf.hingeRelief(), leaf.freeRelief(), leaf.reliefHoleMm(), leaf.balance());
+        return MeasuredWork.resized(leaf, leaf.slab(), leaf.slab().hingeEdgeMm() + offset, height);
     }
 
     /** Everything but hood and sleeve; the bushings' ends move along y with the hood. */
