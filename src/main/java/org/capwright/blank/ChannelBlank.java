@@ -14,7 +14,7 @@ final class ChannelBlank {
     private ChannelBlank() {
     }
 
-    /** Both bend lines, where the ends at the walls lie, and what to write on them. */
+    /** Both bend lines, each as long as the blank is there, and what to write on them. */
     static void bends(Drawing.Builder drawing, ChannelFlat flat, double upperEndMm, double lowerEndMm, Writing writing, String direction) {
         double y = flat.bendLineMm();
         drawing.bend(Path.line(new Vec2(-upperEndMm, y), new Vec2(upperEndMm, y)));

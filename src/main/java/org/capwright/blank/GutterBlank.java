@@ -32,7 +32,8 @@ final class GutterBlank {
                 .lineTo(new Vec2(-gutter.endMm(-floor), -floor)).lineTo(new Vec2(-inner, -wall)).close();
         String id = "gutter-" + gutter.number();
         Drawing.Builder drawing = new Drawing.Builder("gutter " + gutter.number()).cut(outline);
-        ChannelBlank.bends(drawing, flat, outer, inner, writing, "up");
+        // across a bend the end runs straight, so the middle of the bend ends midway
+        ChannelBlank.bends(drawing, flat, (outer + gutter.endMm(floor)) / 2, (inner + gutter.endMm(-floor)) / 2, writing, "up");
         ChannelBlank.dimensions(drawing, flat, inner);
         return new Blank(id, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet(), true, drawing.build(),
                 "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, inner)), List.of("ends as cut; weld into the sleeve's notches"));

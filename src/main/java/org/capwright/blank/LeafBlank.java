@@ -44,7 +44,7 @@ final class LeafBlank {
 
     private List<String> notes() {
         return List.of("bend all flanges down", "relief holes " + writing.length(leaf.reliefHoleMm()),
-                "shrink the curved lip " + writing.length(leaf.shrink().takeUpMm()) + " in all, " + leaf.shrink().crimps()
+                "shrink the curved lip " + writing.length(leaf.shrink().takeUpMm()) + " in all, " + leaf.crimps()
                         + " crimps, " + leaf.shrink().passes().size() + " passes");
     }
 
@@ -94,7 +94,7 @@ final class LeafBlank {
     }
 
     private void crimps() {
-        int crimps = leaf.shrink().crimps();
+        int crimps = leaf.crimps();
         double from = leaf.slab().freeAzimuthRad();
         double half = leaf.slab().hingeAzimuthRad() - from;
         for (int i = 0; i < crimps; i++) {

@@ -22,7 +22,9 @@ final class StopBlank {
         Drawing.Builder drawing = new Drawing.Builder("stop bar " + bar.number()).cut(outline(bar, flat));
         double outer = bar.endMm(bar.halfWidthMm());
         double inner = bar.endMm(-bar.halfWidthMm());
-        ChannelBlank.bends(drawing, flat, outer, inner, writing, "up");
+        double web = bar.halfWidthMm() - flat.bend().outsideSetbackMm();
+        // across a bend the end runs straight, so the middle of the bend ends midway
+        ChannelBlank.bends(drawing, flat, (outer + bar.endMm(web)) / 2, (inner + bar.endMm(-web)) / 2, writing, "up");
         ChannelBlank.dimensions(drawing, flat, bar.blankLengthMm() / 2);
         return new Blank("stop-bar-" + bar.number(), "stop bar " + bar.number(), Cap.mirrored(bar.number()), bar.sheet(),
                 true, drawing.build(), "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, bar.blankLengthMm() / 2)), List.of("legs down in the cap; weld to the hood"));

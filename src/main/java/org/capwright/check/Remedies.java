@@ -65,6 +65,18 @@ public final class Remedies {
                 : remedies.stream().limit(2).map(Remedy::words).collect(Collectors.joining(", or "));
     }
 
+    /**
+     * The inputs that a lead hand would reach for to mend a check.
+     *
+     * @param check the check
+     * @return inputs, the likeliest first
+     */
+    public static List<Input<?>> inputs(Check check) {
+        List<Input<?>> inputs = new ArrayList<>();
+        Levers.of(check).forEach(lever -> inputs.add(lever.input()));
+        return inputs;
+    }
+
     private Optional<Remedy> by(Lever lever) {
         if (lever.input().kind() == Kind.ANGLE) {
             return everyStep(lever);

@@ -15,7 +15,7 @@ import org.capwright.units.UnitSystem;
  * Steps an input by what a shop would: 1/16 in or 1 mm (1/64 in or 0.1 mm where the whole range is under an inch, such as
  * bend radii), one gauge, one piece, one degree.
  */
-final class ShopSize {
+public final class ShopSize {
     private static final double FINE_RANGE_MM = 12.7;
     private static final double ROUNDING = 1e-6;
 
@@ -30,7 +30,7 @@ final class ShopSize {
      * @param steps how many, either way
      * @return what to type; empty where the input has no value that can be stepped
      */
-    static Optional<String> stepped(Cap cap, Input<?> input, int steps) {
+    public static Optional<String> stepped(Cap cap, Input<?> input, int steps) {
         UnitSystem system = cap.job().get(JobInputs.UNITS);
         return AutoValues.of(cap, input).flatMap(value -> {
             if (value instanceof Length length) {

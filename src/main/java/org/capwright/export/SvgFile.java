@@ -159,8 +159,15 @@ public final class SvgFile {
     private void text(String element, String text) throws XMLStreamException {
         line();
         xml.writeStartElement(element);
-        xml.writeCharacters(text);
+        xml.writeCharacters(allowed(text));
         xml.writeEndElement();
+    }
+
+    /** The text with the replacement character for what XML 1.0 (section 2.2) does not allow: control characters, half pairs. */
+    private static String allowed(String text) {
+        int[] points = text.codePoints().map(point -> point == '\t' || point == '\n' || point == '\r' || point >= 0x20 && point < 0xD800
+                || point >= 0xE000 && point < 0xFFFE || point >= 0x10000 ? point : 0xFFFD).toArray();
+        return new String(points, 0, points.length);
     }
 
     private void line() throws XMLStreamException {

@@ -14,7 +14,7 @@ import org.capwright.metal.Bend;
  * @param curveOut its direction, outwards, of length 1
  */
 record CornerEnds(Vec2 center, Vec2 chordFoot, Vec2 chordOut, Vec2 curveFoot, Vec2 curveOut) {
-    /** How much farther than just to the ends a relief hole must reach, so that it cuts both off cleanly. */
+    /** How much farther than just to the ends, and to where they cross, a relief hole must reach, so that it cuts both off cleanly. */
     private static final double REACH_FACTOR = 1.25;
 
     /**
@@ -46,12 +46,20 @@ record CornerEnds(Vec2 center, Vec2 chordFoot, Vec2 chordOut, Vec2 curveFoot, Ve
     }
 
     /**
-     * Smallest diameter of a relief hole that reaches both ends, with something to spare.
+     * Smallest diameter of a relief hole that reaches both ends, and where they cross if that is outside the bends, with
+     * something to spare: up to there the flanges would overlap in the flat.
      *
      * @return mm
      */
     double leastHoleMm() {
-        return 2 * REACH_FACTOR * Math.max(off(chordFoot, chordOut), off(curveFoot, curveOut));
+        return 2 * REACH_FACTOR * Math.max(crossingMm(), Math.max(off(chordFoot, chordOut), off(curveFoot, curveOut)));
+    }
+
+    /** Distance from the middle out to where the two ends cross; 0 where they cross on the leaf's side of it. */
+    private double crossingMm() {
+        double along = curveFoot.minus(chordFoot).cross(curveOut) / chordOut.cross(curveOut);
+        Vec2 crossing = chordFoot.plus(chordOut.times(along)).minus(center);
+        return crossing.dot(chordOut.plus(curveOut)) > 0 ? crossing.norm() : 0;
     }
 
     private double off(Vec2 foot, Vec2 out) {

@@ -114,6 +114,16 @@ public record Leaf(int number, Sheet sheet, Slab slab, double rodAxisMm, double 
     }
 
     /**
+     * Crimps to mark, as many on each of its arcs.
+     *
+     * @return what its shrinking needs, or one more
+     */
+    public int crimps() {
+        int needed = shrink.crimps();
+        return slab.freeChord() ? needed + needed % 2 : needed;
+    }
+
+    /**
      * Hinge side of the blank, x: the mould line less flange depth and bend deduction.
      *
      * @return mm

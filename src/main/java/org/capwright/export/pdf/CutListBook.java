@@ -137,7 +137,7 @@ public final class CutListBook {
             List<Shrink.Pass> passes = leaf.shrink().passes();
             IntStream.range(0, passes.size()).forEach(i -> rows.add(List.of("leaf " + leaf.number(), Integer.toString(i + 1),
                     format.angle(Angle.ofRad(passes.get(i).turnRad())), length(passes.get(i).lipArcMm()),
-                    i == 0 ? length(leaf.shrink().takeUpMm()) + " in all, " + leaf.shrink().crimps() + " crimps" : "")));
+                    i == 0 ? length(leaf.shrink().takeUpMm()) + " in all, " + leaf.crimps() + " crimps" : "")));
         }
         return section("Shrinking the curved flange (estimate; try one on scrap)", List.of(0.14, 0.08, 0.2, 0.26, 0.32),
                 List.of("part", "pass", "flange turned to", "lip measures, along its arcs", "to gather"), rows);

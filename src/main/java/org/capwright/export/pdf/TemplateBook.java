@@ -89,7 +89,7 @@ public final class TemplateBook {
             String middles = details.size() > MIDDLES_LISTED ? "places: see its dimensions" : "at " + details.stream().map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
                     .collect(Collectors.joining(", "));
             List<String> captions = List.of(blank.name() + ": " + name + alike,
-                    middles, Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
+                    middles, "cut " + blank.quantity() + ", " + Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
             small.add(new SharedPages.Item(captions, blank.drawing(), details.get(0).window()));
         });
     }

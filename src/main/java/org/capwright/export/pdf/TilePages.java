@@ -26,13 +26,20 @@ final class TilePages {
     static Tiling onePage(Blank blank) {
         Bounds bounds = blank.drawing().bounds().grown(1);
         Bounds least = PageFrame.area(Paper.ONE.widthMm(), Paper.ONE.heightMm());
-        return Tiling.of(blank.drawing(), size(bounds.width(), least.width()), size(bounds.height(), least.height()));
+        Bounds frame = PageFrame.paperAround(0, 0);
+        return Tiling.of(blank.drawing(), size(bounds.width(), least.width(), frame.width()),
+                size(bounds.height(), least.height(), frame.height()));
     }
 
-    /** ISO 32000-1 lets a page be 14 400 units of 1/72 in: 5080 mm. */
-    private static double size(double mm, double leastMm) {
+    /**
+     * ISO 32000-1 lets a page be 14 400 units of 1/72 in: 5080 mm. The paper is a whole number of units: some readers round it,
+     * and then shrink what is on it to fit.
+     */
+    private static double size(double mm, double leastMm, double frameMm) {
         double most = 5000;
-        return Math.min(Math.max(mm, leastMm), most);
+        double unit = 25.4 / 72;
+        double paper = Math.min(Math.max(mm, leastMm), most) + frameMm;
+        return Math.ceil(paper / unit - 1e-6) * unit - frameMm;
     }
 
     private static Tiling tiling(Blank blank, Bounds area) {

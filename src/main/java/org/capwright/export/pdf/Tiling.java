@@ -74,9 +74,12 @@ record Tiling(int rows, int columns, double widthMm, double heightMm, Vec2 origi
         return new Bounds(x, y, x + widthMm, y + heightMm);
     }
 
-    /** What of the drawing is nowhere else: the window up to the middle of its overlaps. */
+    /** What of the drawing is left to a tile: its window up to the middle of its overlaps, all of it where it has no neighbour. */
     Bounds core(Tile tile) {
-        return tile.window().grown(-OVERLAP_MM / 2);
+        double half = OVERLAP_MM / 2;
+        Bounds w = tile.window();
+        return new Bounds(w.minX() + (tile.column() > 0 ? half : 0), w.minY() + (tile.row() < rows - 1 ? half : 0),
+                w.maxX() - (tile.column() < columns - 1 ? half : 0), w.maxY() - (tile.row() > 0 ? half : 0));
     }
 
     private static boolean drawn(Drawing drawing, Bounds core) {

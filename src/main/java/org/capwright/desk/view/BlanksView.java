@@ -1,0 +1,210 @@
+package org.capwright.desk.view;
+
+import java.util.EnumSet;
+import java.util.Set;
+import javafx.beans.property.ObjectProperty;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+import org.capwright.blank.Blank;
+import org.capwright.desk.session.Session;
+import org.capwright.desk.session.Solved;
+import org.capwright.drawing.Layer;
+import org.capwright.drawing.Stroke;
+import org.capwright.geom.Bounds;
+import org.capwright.geom.Vec2;
+import org.capwright.units.Length;
+
+/** Every blank at true proportions: layers on and off, zoom about the pointer, pan, measure between two points. */
+final class BlanksView extends BorderPane {
+    private static final double FLAT_PX = 0.3;
+
+    private final Session session;
+    private final ObjectProperty<Palette> palette;
+    private final ListView<Blank> list = new ListView<>();
+    private final Sketch sketch = new Sketch(this::paint);
+    private final Label measured = new Label("Drag to measure, drag with the right button to move, turn the wheel to zoom, double-click to fit.");
+    private final Set<Layer> hidden = EnumSet.noneOf(Layer.class);
+    private double pxPerMm;
+    private Vec2 originPx = Vec2.ZERO;
+    private Vec2 from;
+    private Vec2 to;
+    private double lastX;
+    private double lastY;
+
+    BlanksView(Session session, ObjectProperty<Palette> palette) {
+        this.session = session;
+        this.palette = palette;
+        list.setPrefWidth(170);
+        list.setId("blanks");
+        list.setAccessibleText("Blanks");
+        list.setCellFactory(view -> new ListCell<>() {
+            @Override
+            protected void updateItem(Blank blank, boolean empty) {
+                super.updateItem(blank, empty);
+                setText(empty || blank == null ? null : "  " + blank.name() + "   x " + blank.quantity());
+            }
+        });
+        list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> fit());
+        HBox layers = new HBox(12);
+        layers.setAlignment(Pos.CENTER_LEFT);
+        layers.setPadding(new Insets(5, 10, 5, 10));
+        for (Layer layer : Layer.values()) {
+            layers.getChildren().add(box(layer));
+        }
+        measured.getStyleClass().addAll("quiet", "small");
+        measured.setPadding(new Insets(0, 10, 6, 10));
+        setLeft(list);
+        setCenter(sketch);
+        setBottom(new VBox(layers, measured));
+        sketch.setOnScroll(this::zoom);
+        sketch.setOnMousePressed(this::press);
+        sketch.setOnMouseDragged(this::drag);
+        sketch.setOnMouseClicked(event -> {
+            if (event.getClickCount() == 2) {
+                fit();
+            }
+        });
+        sketch.widthProperty().addListener(o -> fit());
+        sketch.heightProperty().addListener(o -> fit());
+        palette.addListener((o, was, is) -> paint());
+        session.solvedProperty().addListener((o, was, is) -> show());
+        show();
+    }
+
+    private CheckBox box(Layer layer) {
+        CheckBox box = new CheckBox(layer.word());
+        box.setSelected(true);
+        box.setMinWidth(Region.USE_PREF_SIZE);
+        box.selectedProperty().addListener((o, was, is) -> {
+            if (is) {
+                hidden.remove(layer);
+            } else {
+                hidden.add(layer);
+            }
+            paint();
+        });
+        return box;
+    }
+
+    private void show() {
+        Solved solved = session.solvedProperty().get();
+        if (solved == null) {
+            return;
+        }
+        Blank chosen = list.getSelectionModel().getSelectedItem();
+        list.getItems().setAll(solved.blanks());
+        int index = Math.max(0, solved.blanks().stream().map(Blank::id).toList().indexOf(chosen == null ? "leaf-1" : chosen.id()));
+        list.getSelectionModel().select(index);
+    }
+
+    private void fit() {
+        Blank blank = list.getSelectionModel().getSelectedItem();
+        if (blank == null) {
+            return;
+        }
+        Bounds bounds = blank.drawing().bounds();
+        double width = Math.max(50, sketch.getWidth() - 50);
+        double height = Math.max(50, sketch.getHeight() - 50);
+        pxPerMm = Math.min(width / bounds.width(), height / bounds.height());
+        originPx = new Vec2(sketch.getWidth() / 2 - bounds.center().x() * pxPerMm, sketch.getHeight() / 2 + bounds.center().y() * pxPerMm);
+        from = null;
+        to = null;
+        paint();
+    }
+
+    private void zoom(ScrollEvent event) {
+        double factor = Math.exp(event.getDeltaY() / 300);
+        Vec2 pointer = new Vec2(event.getX(), event.getY());
+        originPx = pointer.plus(originPx.minus(pointer).times(factor));
+        pxPerMm *= factor;
+        paint();
+    }
+
+    private void press(MouseEvent event) {
+        lastX = event.getX();
+        lastY = event.getY();
+        if (event.getButton() == MouseButton.PRIMARY) {
+            from = sketch.plane(event.getX(), event.getY());
+            to = null;
+        }
+    }
+
+    private void drag(MouseEvent event) {
+        if (event.getButton() == MouseButton.PRIMARY && from != null) {
+            to = sketch.plane(event.getX(), event.getY());
+            measured.setText(session.solvedProperty().get().format().both(Length.ofMm(from.distance(to))));
+        } else {
+            originPx = originPx.plus(new Vec2(event.getX() - lastX, event.getY() - lastY));
+        }
+        lastX = event.getX();
+        lastY = event.getY();
+        paint();
+    }
+
+    private void paint() {
+        Blank blank = list == null ? null : list.getSelectionModel().getSelectedItem();
+        if (blank == null || pxPerMm <= 0) {
+            return;
+        }
+        sketch.look(pxPerMm, originPx, palette.get().paper());
+        for (Stroke stroke : blank.drawing().strokes()) {
+            if (!hidden.contains(stroke.layer())) {
+                stroke(stroke);
+            }
+        }
+        caption(blank);
+        if (from != null && to != null) {
+            sketch.graphics().setStroke(palette.get().accent());
+            sketch.graphics().setLineWidth(1.5);
+            sketch.line(from.x(), from.y(), to.x(), to.y());
+        }
+    }
+
+    private void stroke(Stroke stroke) {
+        GraphicsContext g = sketch.graphics();
+        Color color = stroke.layer() == Layer.MARK ? palette.get().quiet() : palette.get().ink();
+        g.setStroke(color);
+        g.setLineWidth(stroke.layer() == Layer.CUT ? 1.6 : 1);
+        if (stroke.layer() == Layer.BEND) {
+            g.setLineDashes(9, 3, 2, 3);
+        }
+        g.beginPath();
+        boolean first = true;
+        for (Vec2 point : stroke.path().points(FLAT_PX / pxPerMm)) {
+            if (first) {
+                g.moveTo(sketch.x(point.x()), sketch.y(point.y()));
+            } else {
+                g.lineTo(sketch.x(point.x()), sketch.y(point.y()));
+            }
+            first = false;
+        }
+        g.stroke();
+        g.setLineDashes();
+    }
+
+    private void caption(Blank blank) {
+        if (hidden.contains(Layer.TEXT)) {
+            return;
+        }
+        GraphicsContext g = sketch.graphics();
+        g.setFill(palette.get().ink());
+        g.setTextAlign(TextAlignment.LEFT);
+        Solved solved = session.solvedProperty().get();
+        g.fillText(blank.name() + ", cut " + blank.quantity() + "   " + solved.format().length(Length.ofMm(blank.lengthMm())) + " x "
+                + solved.format().length(Length.ofMm(blank.widthMm())) + "   " + blank.faceUp() + ", " + blank.grain().words(), 10, 16);
+    }
+}

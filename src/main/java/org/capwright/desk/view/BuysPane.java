@@ -1,0 +1,100 @@
+package org.capwright.desk.view;
+
+import javafx.geometry.Insets;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.capwright.check.Influence;
+import org.capwright.check.Influences;
+import org.capwright.check.Measure;
+import org.capwright.desk.session.Attention;
+import org.capwright.desk.session.Session;
+import org.capwright.desk.session.Solved;
+
+/** What buys what: the inputs that move the chosen figure, largest first. Choosing one goes to its field. */
+final class BuysPane extends VBox {
+    private static final double CHANGE_WIDTH = 96;
+
+    private final Session session;
+    private final ComboBox<Measure> measure = new ComboBox<>();
+    private final Label now = new Label();
+    private final ListView<Influence> list = new ListView<>();
+
+    BuysPane(Session session, Attention attention) {
+        this.session = session;
+        Label title = new Label("WHAT BUYS WHAT");
+        title.getStyleClass().add("pane-title");
+        measure.getItems().setAll(Measure.values());
+        measure.setValue(Measure.LIFT_PRESSURE);
+        measure.setMaxWidth(Double.MAX_VALUE);
+        measure.setId("measure");
+        measure.setAccessibleText("Figure to trade for");
+        measure.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Measure value) {
+                return value == null ? "" : value.words();
+            }
+
+            @Override
+            public Measure fromString(String text) {
+                return Measure.LIFT_PRESSURE;
+            }
+        });
+        measure.valueProperty().addListener((o, was, is) -> show());
+        list.setAccessibleText("Inputs that move the figure");
+        list.setCellFactory(view -> new ListCell<>() {
+            @Override
+            protected void updateItem(Influence influence, boolean empty) {
+                super.updateItem(influence, empty);
+                setGraphic(empty || influence == null ? null : row(influence));
+            }
+        });
+        list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> {
+            if (is != null) {
+                attention.inputPathProperty().set(is.input().path());
+            }
+        });
+        now.getStyleClass().addAll("quiet", "small");
+        now.setPadding(new Insets(3, 10, 3, 10));
+        VBox.setVgrow(list, Priority.ALWAYS);
+        getChildren().addAll(title, measure, now, list);
+        session.solvedProperty().addListener((o, was, is) -> show());
+        show();
+    }
+
+    private void show() {
+        Solved solved = session.solvedProperty().get();
+        if (solved == null) {
+            list.getItems().clear();
+            return;
+        }
+        Measure figure = measure.getValue();
+        now.setText("now " + figure.quantity().words(figure.of(solved.cap()), solved.format()) + "; one step of each input changes it by");
+        list.getItems().setAll(Influences.of(solved.cap(), figure));
+    }
+
+    private HBox row(Influence influence) {
+        Solved solved = session.solvedProperty().get();
+        Label change = new Label((influence.change() > 0 ? "+" : "") + measure.getValue().quantity().words(influence.change(), solved.format()));
+        change.setMinWidth(CHANGE_WIDTH);
+        Label words = new Label(label(influence) + " " + influence.from() + " to " + influence.to());
+        words.setWrapText(true);
+        words.setMinHeight(Region.USE_PREF_SIZE);
+        HBox row = new HBox(6, change, words);
+        row.getStyleClass().add("check-row");
+        row.setMaxWidth(list.getWidth() - 22);
+        return row;
+    }
+
+    /** Its group and label, such as {@code leaves gauge}. */
+    private static String label(Influence influence) {
+        String path = influence.input().path();
+        return path.substring(0, path.indexOf('.')) + ", " + influence.input().label() + ":";
+    }
+}

@@ -1,0 +1,32 @@
+package org.capwright.desk.view;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.capwright.desk.session.Attention;
+import org.capwright.desk.session.Session;
+import org.capwright.job.Group;
+import org.capwright.job.Inputs;
+
+/** The form, made from the input declarations, in the order of the work. */
+final class JobForm extends VBox {
+    private static final double WIDTH = 330;
+
+    JobForm(Session session, Attention attention) {
+        Label title = new Label("JOB");
+        title.getStyleClass().add("pane-title");
+        VBox groups = new VBox();
+        for (Group group : Inputs.GROUPS) {
+            groups.getChildren().add(new GroupPane(group, session, attention, group.key().equals("stack")));
+        }
+        ScrollPane scroll = new ScrollPane(groups);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        getStyleClass().add("side");
+        setPrefWidth(WIDTH);
+        setMinWidth(WIDTH - 60);
+        getChildren().addAll(title, scroll);
+    }
+}

@@ -1,0 +1,103 @@
+package org.capwright.desk.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+import org.capwright.desk.session.Solved;
+import org.capwright.job.GutterInputs;
+import org.capwright.job.HoodInputs;
+import org.capwright.job.StackInputs;
+import org.capwright.job.StopInputs;
+import org.capwright.part.Cap;
+import org.capwright.units.Length;
+
+/** Dimensions outside the section; that of the input with the focus stands out. Each belongs to an input. */
+final class SectionDimensions {
+    private static final double ROW_PX = 17;
+
+    private final Sketch sketch;
+    private final Solved solved;
+    private final Palette palette;
+    private final String inputPath;
+
+    SectionDimensions(Sketch sketch, Solved solved, Palette palette, String inputPath) {
+        this.sketch = sketch;
+        this.solved = solved;
+        this.palette = palette;
+        this.inputPath = inputPath;
+    }
+
+    /** A dimension on the sketch: where it was drawn, and its input. */
+    record Dimension(String path, boolean upright, double fromMm, double toMm, int row) {
+    }
+
+    static List<Dimension> of(Cap cap) {
+        double stack = cap.job().get(StackInputs.OUTSIDE_DIAMETER).mm() / 2;
+        List<Dimension> all = new ArrayList<>();
+        all.add(new Dimension(StackInputs.OUTSIDE_DIAMETER.path(), false, -stack, stack, 0));
+        all.add(new Dimension(HoodInputs.ANNULUS.path(), false, cap.sleeve().outsideRadiusMm(), cap.hood().insideRadiusMm(), 0));
+        all.add(new Dimension(GutterInputs.INSIDE_WIDTH.path(), false, -cap.gutters().get(0).insideWidthMm() / 2,
+                cap.gutters().get(0).insideWidthMm() / 2, 1));
+        all.add(new Dimension(StopInputs.WIDTH.path(), false, -cap.stops().get(0).halfWidthMm(), cap.stops().get(0).halfWidthMm(), -1));
+        all.add(new Dimension(HoodInputs.ABOVE_RIM.path(), true, 0, cap.hood().aboveRimMm(), 0));
+        all.add(new Dimension(HoodInputs.BELOW_RIM.path(), true, -cap.hood().belowRimMm(), 0, 0));
+        all.add(new Dimension(GutterInputs.DEPTH.path(), true, -cap.gutters().get(0).depthMm(), 0, 1));
+        return all;
+    }
+
+    void paint() {
+        GraphicsContext g = sketch.graphics();
+        for (Dimension dimension : of(solved.cap())) {
+            boolean chosen = dimension.path().equals(inputPath);
+            Color color = chosen ? palette.accent() : palette.quiet();
+            g.setStroke(color);
+            g.setFill(color);
+            g.setLineWidth(chosen ? 2 : 1);
+            if (dimension.upright()) {
+                upright(g, dimension);
+            } else {
+                lying(g, dimension);
+            }
+        }
+    }
+
+    private void lying(GraphicsContext g, Dimension d) {
+        double y = lyingY(sketch, d);
+        double from = sketch.x(d.fromMm());
+        double to = sketch.x(d.toMm());
+        g.strokeLine(from, y, to, y);
+        g.strokeLine(from, y - 4, from, y + 4);
+        g.strokeLine(to, y - 4, to, y + 4);
+        g.setTextAlign(TextAlignment.CENTER);
+        g.fillText(words(d), (from + to) / 2, y - 4);
+    }
+
+    private void upright(GraphicsContext g, Dimension d) {
+        double x = uprightX(sketch, d);
+        double from = sketch.y(d.fromMm());
+        double to = sketch.y(d.toMm());
+        g.strokeLine(x, from, x, to);
+        g.strokeLine(x - 4, from, x + 4, from);
+        g.strokeLine(x - 4, to, x + 4, to);
+        g.save();
+        g.translate(x - 4, (from + to) / 2);
+        g.rotate(-90);
+        g.setTextAlign(TextAlignment.CENTER);
+        g.fillText(words(d), 0, 0);
+        g.restore();
+    }
+
+    static double lyingY(Sketch sketch, Dimension d) {
+        return d.row() < 0 ? ROW_PX + 4 : sketch.getHeight() - 6 - (1 - d.row()) * ROW_PX;
+    }
+
+    static double uprightX(Sketch sketch, Dimension d) {
+        return 16 + d.row() * ROW_PX;
+    }
+
+    private String words(Dimension d) {
+        return solved.format().length(Length.ofMm(d.toMm() - d.fromMm()));
+    }
+}

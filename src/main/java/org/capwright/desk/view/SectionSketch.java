@@ -1,0 +1,165 @@
+package org.capwright.desk.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+import org.capwright.check.Check;
+import org.capwright.check.Verdict;
+import org.capwright.desk.session.Solved;
+import org.capwright.geom.Bounds;
+import org.capwright.geom.Vec2;
+import org.capwright.part.Cap;
+import org.capwright.part.Gutter;
+import org.capwright.part.Leaf;
+import org.capwright.part.PlacedBead;
+import org.capwright.part.PivotRod;
+import org.capwright.part.StopBar;
+import org.capwright.swing.Motion;
+import org.capwright.swing.Turn;
+
+/** The section across the rods, to scale, leaves at an opening. Both halves are drawn. */
+final class SectionSketch {
+    private static final double EDGE_PX = 46;
+
+    private final Sketch sketch;
+    private final Solved solved;
+    private final Cap cap;
+    private final Palette palette;
+    private final Turn open;
+
+    private SectionSketch(Sketch sketch, Solved solved, Palette palette, double openRad) {
+        this.sketch = sketch;
+        this.solved = solved;
+        this.cap = solved.cap();
+        this.palette = palette;
+        this.open = Turn.of(openRad);
+    }
+
+    static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, String inputPath, Check chosen) {
+        SectionSketch section = new SectionSketch(sketch, solved, palette, openRad);
+        double wide = section.cap.hood().largestRadiusMm();
+        sketch.look(new Bounds(-wide, -section.lowest(), wide, section.cap.hood().aboveRimMm()), EDGE_PX, palette.paper());
+        section.fixed();
+        section.cap.leaves().forEach(section::leaf);
+        section.cap.rods().forEach(section::rod);
+        new SectionDimensions(sketch, solved, palette, inputPath).paint();
+        section.place(chosen);
+    }
+
+    private double lowest() {
+        return Math.max(cap.hood().belowRimMm(), Math.min(cap.sleeve().heightMm(), cap.hood().belowRimMm() * 1.4));
+    }
+
+    private void fixed() {
+        double foot = -lowest();
+        wall(cap.sleeve().insideRadiusMm(), cap.sleeve().outsideRadiusMm(), foot, 0);
+        wall(cap.hood().insideRadiusMm(), cap.hood().outsideRadiusMm(), -cap.hood().belowRimMm(), cap.hood().aboveRimMm());
+        cap.hood().flat().beads().forEach(this::bead);
+        standoff();
+        for (Gutter gutter : cap.gutters()) {
+            mirrored(gutter.jointMm(), middle -> channel(middle, gutter.outsideWidthMm() / 2, 0, -gutter.outsideDepthMm(), gutter.sheet().thicknessMm()));
+        }
+        for (StopBar bar : cap.stops()) {
+            mirrored(bar.jointMm(), middle -> channel(middle, bar.halfWidthMm(), bar.cornerZMm(), bar.cornerZMm() + bar.depthMm(),
+                    bar.sheet().thicknessMm()));
+        }
+    }
+
+    private void wall(double inside, double outside, double foot, double top) {
+        for (int side : new int[] {1, -1}) {
+            fill(box(side * inside, foot, side * outside, top));
+        }
+    }
+
+    private void bead(PlacedBead bead) {
+        double z = bead.aboveFootMm() - cap.hood().belowRimMm();
+        double half = bead.bead().widthMm() / 2;
+        double from = bead.inward() ? cap.hood().insideRadiusMm() : cap.hood().outsideRadiusMm();
+        double to = bead.inward() ? from - bead.bead().depthMm() : from + bead.bead().depthMm();
+        for (int side : new int[] {1, -1}) {
+            fill(List.of(new Vec2(side * from, z - half), new Vec2(side * to, z), new Vec2(side * from, z + half)));
+        }
+    }
+
+    private void standoff() {
+        double top = cap.standoff().topZMm();
+        GraphicsContext g = sketch.graphics();
+        g.setLineDashes(4, 3);
+        for (int side : new int[] {1, -1}) {
+            sketch.polygon(box(side * cap.sleeve().outsideRadiusMm(), top - cap.standoff().heightMm(),
+                    side * cap.hood().insideRadiusMm(), top), null, palette.quiet(), 1);
+        }
+        g.setLineDashes();
+    }
+
+    /** A channel: its floor at one height, its walls reaching to the other. */
+    private void channel(double middle, double half, double openZ, double floorZ, double thickness) {
+        double in = Math.signum(openZ - floorZ) * thickness;
+        fill(List.of(new Vec2(middle - half, openZ), new Vec2(middle - half, floorZ), new Vec2(middle + half, floorZ),
+                new Vec2(middle + half, openZ), new Vec2(middle + half - thickness, openZ), new Vec2(middle + half - thickness, floorZ + in),
+                new Vec2(middle - half + thickness, floorZ + in), new Vec2(middle - half + thickness, openZ)));
+    }
+
+    private interface Placing {
+        void at(double middle);
+    }
+
+    private static void mirrored(double joint, Placing placing) {
+        placing.at(joint);
+        if (joint > 0) {
+            placing.at(-joint);
+        }
+    }
+
+    private static List<Vec2> box(double x1, double y1, double x2, double y2) {
+        return List.of(new Vec2(x1, y1), new Vec2(x2, y1), new Vec2(x2, y2), new Vec2(x1, y2));
+    }
+
+    private void fill(List<Vec2> shape) {
+        sketch.polygon(shape, palette.fill(), palette.ink(), 1);
+    }
+
+    private void leaf(Leaf leaf) {
+        double top = -leaf.rodRadiusMm();
+        double t = leaf.sheet().thicknessMm();
+        double heel = leaf.slab().hingeEdgeMm() - leaf.rodAxisMm();
+        double free = leaf.reachMm();
+        double hingeLip = top - leaf.lipDownMm(leaf.hingeFlangeMm());
+        double freeLip = top - leaf.lipDownMm(leaf.curveFlangeMm());
+        double hingeOut = heel - leaf.lipOutMm(leaf.hingeFlangeMm());
+        double freeOut = free + leaf.lipOutMm(leaf.curveFlangeMm());
+        double[][] outline = {{heel, top}, {free, top}, {freeOut, freeLip}, {freeOut - t, freeLip}, {free - t, top - t}, {heel + t, top - t},
+            {hingeOut + t, hingeLip}, {hingeOut, hingeLip}};
+        Motion motion = Motion.of(leaf);
+        for (int side : new int[] {1, -1}) {
+            List<Vec2> points = new ArrayList<>();
+            for (double[] p : outline) {
+                points.add(new Vec2(side * motion.xMm(p[0], p[1], open), motion.zMm(p[0], p[1], open)));
+            }
+            sketch.polygon(points, palette.leaf(), palette.ink(), 1.8);
+        }
+    }
+
+    private void rod(PivotRod rod) {
+        for (int side : new int[] {1, -1}) {
+            sketch.circle(side * rod.axisMm(), rod.axisZMm(), rod.diameterMm() / 2, palette.paper(), palette.ink(), 1.4);
+        }
+    }
+
+    private void place(Check chosen) {
+        if (chosen == null || chosen.place().isEmpty()) {
+            return;
+        }
+        Vec2 at = new Vec2(chosen.place().get().at().x(), chosen.place().get().at().z());
+        Color color = chosen.verdict() == Verdict.FOUL ? palette.trouble() : palette.accent();
+        GraphicsContext g = sketch.graphics();
+        g.setStroke(color);
+        g.setLineWidth(2);
+        g.strokeOval(sketch.x(at.x()) - 9, sketch.y(at.y()) - 9, 18, 18);
+        g.setFill(color);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.fillText(chosen.quantity().words(chosen.value(), solved.format()), sketch.x(at.x()) + 12, sketch.y(at.y()) - 8);
+    }
+}

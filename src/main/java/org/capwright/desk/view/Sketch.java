@@ -1,0 +1,109 @@
+package org.capwright.desk.view;
+
+import java.util.List;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Pane;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import org.capwright.geom.Bounds;
+import org.capwright.geom.Vec2;
+
+/**
+ * A drawing surface that keeps a piece of the drawing plane (mm, y up) in view, as large as fits. Whoever draws on it sets
+ * {@link #look} first.
+ */
+final class Sketch extends Pane {
+    private static final double TEXT_PX = 12;
+
+    private final Canvas canvas = new Canvas();
+    private final Runnable painter;
+    private double scale = 1;
+    private Vec2 origin = Vec2.ZERO;
+
+    Sketch(Runnable painter) {
+        this.painter = painter;
+        getChildren().add(canvas);
+        getStyleClass().add("paper");
+        setMinSize(120, 90);
+        canvas.widthProperty().bind(widthProperty());
+        canvas.heightProperty().bind(heightProperty());
+        widthProperty().addListener(o -> painter.run());
+        heightProperty().addListener(o -> painter.run());
+    }
+
+    /** Clears the surface and brings a piece of the plane into view, with an edge left round it. */
+    void look(Bounds plane, double edgePx, Color paper) {
+        GraphicsContext g = graphics();
+        g.setFill(paper);
+        g.fillRect(0, 0, getWidth(), getHeight());
+        double width = Math.max(10, getWidth() - 2 * edgePx);
+        double height = Math.max(10, getHeight() - 2 * edgePx);
+        scale = Math.min(width / plane.width(), height / plane.height());
+        origin = new Vec2(getWidth() / 2 - plane.center().x() * scale, getHeight() / 2 + plane.center().y() * scale);
+        g.setFont(Font.font(TEXT_PX));
+    }
+
+    /** Looks at a given scale with a given place of the plane's origin; for views that zoom. */
+    void look(double pxPerMm, Vec2 originPx, Color paper) {
+        GraphicsContext g = graphics();
+        g.setFill(paper);
+        g.fillRect(0, 0, getWidth(), getHeight());
+        scale = pxPerMm;
+        origin = originPx;
+        g.setFont(Font.font(TEXT_PX));
+    }
+
+    GraphicsContext graphics() {
+        return canvas.getGraphicsContext2D();
+    }
+
+    double scale() {
+        return scale;
+    }
+
+    double x(double mm) {
+        return origin.x() + mm * scale;
+    }
+
+    double y(double mm) {
+        return origin.y() - mm * scale;
+    }
+
+    Vec2 plane(double px, double py) {
+        return new Vec2((px - origin.x()) / scale, (origin.y() - py) / scale);
+    }
+
+    void line(double x1, double y1, double x2, double y2) {
+        graphics().strokeLine(x(x1), y(y1), x(x2), y(y2));
+    }
+
+    void polygon(List<Vec2> points, Color fill, Color stroke, double width) {
+        double[] xs = points.stream().mapToDouble(p -> x(p.x())).toArray();
+        double[] ys = points.stream().mapToDouble(p -> y(p.y())).toArray();
+        GraphicsContext g = graphics();
+        if (fill != null) {
+            g.setFill(fill);
+            g.fillPolygon(xs, ys, xs.length);
+        }
+        g.setStroke(stroke);
+        g.setLineWidth(width);
+        g.strokePolygon(xs, ys, xs.length);
+    }
+
+    void circle(double x, double y, double radius, Color fill, Color stroke, double width) {
+        GraphicsContext g = graphics();
+        double px = radius * scale;
+        if (fill != null) {
+            g.setFill(fill);
+            g.fillOval(x(x) - px, y(y) - px, 2 * px, 2 * px);
+        }
+        g.setStroke(stroke);
+        g.setLineWidth(width);
+        g.strokeOval(x(x) - px, y(y) - px, 2 * px, 2 * px);
+    }
+
+    void repaint() {
+        painter.run();
+    }
+}
