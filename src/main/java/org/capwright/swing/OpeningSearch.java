@@ -17,23 +17,17 @@ final class OpeningSearch {
 
     /** Opening in [0, stop] at which a value is lowest. */
     static double lowest(DoubleUnaryOperator value, double stopRad) {
-        return lowest(value, 0, stopRad, SAMPLES, ENOUGH_RAD);
-    }
-
-    /** Where in [from, to] a value is lowest, sampled so many times; the first sample where it is infinite everywhere. */
-    static double lowest(DoubleUnaryOperator value, double from, double to, int samples, double enough) {
-        double step = (to - from) / samples;
-        double[] sampled = new double[samples + 1];
-        for (int i = 0; i <= samples; i++) {
-            sampled[i] = value.applyAsDouble(from + i * step);
+        double step = stopRad / SAMPLES;
+        double[] sampled = new double[SAMPLES + 1];
+        for (int i = 0; i <= SAMPLES; i++) {
+            sampled[i] = value.applyAsDouble(i * step);
         }
-        double best = from;
+        double best = 0;
         double bestValue = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= samples; i++) {
+        for (int i = 0; i <= SAMPLES; i++) {
             if (valley(sampled, i)) {
-                double at = from + i * step;
                 double open = worthNarrowing(sampled, i, bestValue)
-                        ? narrow(value, Math.max(from, at - step), Math.min(to, at + step), at, enough) : at;
+                        ? narrow(value, Math.max(0, i - 1) * step, Math.min(SAMPLES, i + 1) * step, i * step) : i * step;
                 double there = value.applyAsDouble(open);
                 if (there < bestValue) {
                     best = open;
@@ -45,20 +39,20 @@ final class OpeningSearch {
     }
 
     private static boolean valley(double[] sampled, int i) {
-        return (i == 0 || sampled[i] <= sampled[i - 1]) && (i == sampled.length - 1 || sampled[i] <= sampled[i + 1])
+        return (i == 0 || sampled[i] <= sampled[i - 1]) && (i == SAMPLES || sampled[i] <= sampled[i + 1])
                 && Double.isFinite(sampled[i]);
     }
 
     /** Within one step a valley is not deeper below its lowest sample than its neighbours stand above it. */
     private static boolean worthNarrowing(double[] sampled, int i, double bestValue) {
         double left = i == 0 ? sampled[i] : sampled[i - 1];
-        double right = i == sampled.length - 1 ? sampled[i] : sampled[i + 1];
+        double right = i == SAMPLES ? sampled[i] : sampled[i + 1];
         double rise = Math.max(left, right) - sampled[i];
         return !Double.isFinite(rise) || sampled[i] - rise < bestValue;
     }
 
-    private static double narrow(DoubleUnaryOperator value, double from, double to, double middle, double enough) {
-        double found = GoldenSection.lowest(value, from, to, enough);
+    private static double narrow(DoubleUnaryOperator value, double from, double to, double middle) {
+        double found = GoldenSection.lowest(value, from, to, ENOUGH_RAD);
         return value.applyAsDouble(found) <= value.applyAsDouble(middle) ? found : middle;
     }
 }

@@ -103,7 +103,7 @@ final class OutlineClearance {
 
     private Nearness along(Placing placing, LeafShape.ArcEdge arc, int half, double shift, double from, double to, int samples) {
         double offset = shift - leaf.rodAxisMm();
-        double at = OpeningSearch.lowest(psi -> mm(placing, arc.radiusMm() * Math.cos(psi) + offset, half * arc.radiusMm() * Math.sin(psi),
+        double at = EdgeSearch.lowest(psi -> mm(placing, arc.radiusMm() * Math.cos(psi) + offset, half * arc.radiusMm() * Math.sin(psi),
                 arc.w()), from, to, samples, ENOUGH_RAD);
         return nearness(placing, arc.radiusMm() * Math.cos(at) + offset, half * arc.radiusMm() * Math.sin(at), arc.w());
     }
