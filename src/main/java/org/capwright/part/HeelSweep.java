@@ -78,10 +78,12 @@ public final class HeelSweep {
      * @return outboard of the rod axis (negative infinity where nothing is below the rim), and z
      */
     public Vec2 farthestBelowRim(double openRad) {
-        Vec2 last = at(u.length - 1, openRad);
+        double sine = Math.sin(openRad);
+        double cosine = Math.cos(openRad);
+        Vec2 last = at(u.length - 1, sine, cosine);
         Vec2 farthest = new Vec2(Double.NEGATIVE_INFINITY, 0);
         for (int i = 0; i < u.length; i++) {
-            Vec2 point = at(i, openRad);
+            Vec2 point = at(i, sine, cosine);
             if (point.y() <= 0 && point.x() > farthest.x()) {
                 farthest = point;
             }
@@ -110,8 +112,10 @@ public final class HeelSweep {
     }
 
     private Vec2 at(int i, double openRad) {
-        double s = Math.sin(openRad);
-        double c = Math.cos(openRad);
+        return at(i, Math.sin(openRad), Math.cos(openRad));
+    }
+
+    private Vec2 at(int i, double s, double c) {
         return new Vec2(u[i] * c - w[i] * s, axisZMm + u[i] * s + w[i] * c);
     }
 

@@ -66,8 +66,21 @@ public record MeasuredSwing(List<OneSide> sides) {
      * @return the clearance of each leaf, from the middle outwards
      */
     public static List<Clearance> hood(Cap cap, MeasuredWork work, Oval inside, int side) {
-        return cap.leaves().stream().map(leaf -> OutlineClearance.within(work.leaf(leaf, side), work.rod(cap, leaf, side), cap.hood(), inside,
-                cap.stopRad())).toList();
+        MeasuredWork with = work.withHood(inside);
+        return cap.leaves().stream().map(leaf -> hood(cap, with, leaf, side)).toList();
+    }
+
+    /**
+     * One leaf and the hood.
+     *
+     * @param cap the cap
+     * @param work what was made
+     * @param leaf the leaf as drawn
+     * @param side +1 or -1
+     * @return the clearance
+     */
+    public static Clearance hood(Cap cap, MeasuredWork work, Leaf leaf, int side) {
+        return OutlineClearance.within(work.leaf(leaf, side), work.rod(cap, leaf, side), cap.hood(), work.hood(), cap.stopRad());
     }
 
     /** The worse end of each rod. */
