@@ -24,9 +24,12 @@ record Directions(DMatrixRMaj basis, Terms terms) {
 
     /** Adds what the readings tell about one to two parameters. */
     private Directions with(DMatrixRMaj jacobian, int first, int count) {
+        if (jacobian.numRows == 0) {
+            return this;
+        }
         DMatrixRMaj block = CommonOps_DDRM.extract(jacobian, 0, jacobian.numRows, first, first + count);
         double byItself = largest(block);
-        if (jacobian.numRows == 0 || byItself == 0) {
+        if (byItself == 0) {
             return this;
         }
         SingularValueDecomposition_F64<DMatrixRMaj> parts = decompose(beyond(jacobian, block));

@@ -10,6 +10,7 @@ import org.capwright.blank.Blanks;
 import org.capwright.check.Check;
 import org.capwright.geom.Bounds;
 import org.capwright.part.Cap;
+import org.capwright.part.PivotRod;
 
 /**
  * A job derived anew from the parts that are held.
@@ -20,8 +21,8 @@ import org.capwright.part.Cap;
  * @param contradictions where held parts do not go together
  */
 public record Rederived(Cap cap, Set<String> held, Map<String, String> typed, List<Check> contradictions) {
-    /** Nothing a shop could see. */
-    private static final double SAME_MM = 0.01;
+    /** Less than a scribed line is wide; common practice, no source. */
+    private static final double SAME_MM = 0.2;
 
     /** Keeps its own copies. */
     public Rederived {
@@ -31,7 +32,7 @@ public record Rederived(Cap cap, Set<String> held, Map<String, String> typed, Li
     }
 
     /**
-     * The blanks still to be cut that are not what was drawn.
+     * The blanks still to be cut that are not what was drawn, and the rods (length and diameter).
      *
      * @param drawn the cap as drawn
      * @return old and new sizes
@@ -47,7 +48,17 @@ public record Rederived(Cap cap, Set<String> held, Map<String, String> typed, Li
                 changes.add(new BlankChange(blank.id(), blank.name(), before.width(), before.height(), after.width(), after.height()));
             }
         }
+        if (!held.contains("rods")) {
+            cap.rods().forEach(rod -> rod(drawn.rods().get(rod.number() - 1), rod, changes));
+        }
         return changes;
+    }
+
+    private static void rod(PivotRod before, PivotRod after, List<BlankChange> changes) {
+        if (Math.abs(before.lengthMm() - after.lengthMm()) > SAME_MM) {
+            changes.add(new BlankChange("rod-" + after.number(), "rod " + after.number(), before.lengthMm(), before.diameterMm(),
+                    after.lengthMm(), after.diameterMm()));
+        }
     }
 
     private static boolean belongs(String id, String part) {

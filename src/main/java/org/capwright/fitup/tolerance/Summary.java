@@ -39,7 +39,8 @@ final class Summary {
         }
         double succession = (all.share() * builds + 1) / (builds + 2);
         double wanted = cap.job().get(ToleranceInputs.SHARE);
-        return new ToleranceRun(builds, seed, all.share(), Math.sqrt(succession * (1 - succession) / builds), all, each, wanted, annulus(wanted));
+        return new ToleranceRun(builds, seed, all.share(), Math.sqrt(succession * (1 - succession) / builds), all, each, wanted,
+                annulus(wanted, false), annulus(wanted, true).orElseThrow());
     }
 
     private static double[] leastOfEach(double[][] values) {
@@ -79,14 +80,15 @@ final class Summary {
      * A wider annulus widens every margin of the hood by as much and no other, so the builds whose other margins hold are sorted by the
      * annulus that they need.
      */
-    private Optional<Double> annulus(double wanted) {
+    private Optional<Double> annulus(double wanted, boolean hoodAlone) {
         int builds = together[0].length;
         double[] needs = new double[builds];
         Arrays.fill(needs, Double.NEGATIVE_INFINITY);
         for (int i = 0; i < margins.size(); i++) {
             for (int build = 0; build < builds; build++) {
                 double margin = together[i][build];
-                double need = margins.get(i).ofHood() ? -margin : margin >= 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+                boolean hood = margins.get(i).ofHood();
+                double need = hood ? -margin : margin >= 0 || hoodAlone ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
                 needs[build] = Math.max(needs[build], need);
             }
         }

@@ -20,9 +20,10 @@ import org.capwright.part.Cap;
  * @param wantedShare the share that the job asks for
  * @param annulus annulus at which that share of these same builds keeps every limit; empty where no annulus does, since the
  *                other margins fail more often
+ * @param hoodAnnulusMm annulus at which that share of these same builds keeps the limits of leaf and hood, whatever the other margins do
  */
 public record ToleranceRun(int builds, long seed, double share, double shareError, MarginSpread least, List<MarginSpread> margins,
-                           double wantedShare, Optional<Double> annulus) {
+                           double wantedShare, Optional<Double> annulus, double hoodAnnulusMm) {
     /** Fewest builds that have a 1st percentile. */
     public static final int FEWEST = 100;
     /** Most builds a run may have. */
