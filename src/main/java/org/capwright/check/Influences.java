@@ -54,7 +54,7 @@ public final class Influences {
     }
 
     private static Optional<Cap> solved(Cap cap, Input<?> input, String text) {
-        Optional<CapJob> job = JobReader.read(cap.job().text().with(input.path(), text)).job();
+        Optional<CapJob> job = JobReader.reread(cap.job(), input, text).job();
         try {
             return job.map(Cap::solve);
         } catch (RefusedJobException e) {

@@ -12,11 +12,11 @@ public final class GoldenSection {
     /**
      * Where a function is lowest.
      *
-     * @param f the function, with one valley between the ends
+     * @param f the function, with one valley between the ends, which may end in a jump
      * @param from lower end
      * @param to upper end
      * @param enough width of the bracket at which to stop
-     * @return the middle of the last bracket
+     * @return the lowest place tried: beside a jump that is on its low side
      */
     public static double lowest(DoubleUnaryOperator f, double from, double to, double enough) {
         double a = from;
@@ -25,8 +25,11 @@ public final class GoldenSection {
         double right = a + RATIO * (b - a);
         double atLeft = f.applyAsDouble(left);
         double atRight = f.applyAsDouble(right);
+        double best = atLeft <= atRight ? left : right;
+        double bestValue = Math.min(atLeft, atRight);
         while (b - a > enough) {
-            if (atLeft <= atRight) {
+            boolean leftwards = atLeft <= atRight;
+            if (leftwards) {
                 b = right;
                 right = left;
                 atRight = atLeft;
@@ -39,7 +42,12 @@ public final class GoldenSection {
                 right = a + RATIO * (b - a);
                 atRight = f.applyAsDouble(right);
             }
+            double tried = leftwards ? atLeft : atRight;
+            if (tried < bestValue) {
+                best = leftwards ? left : right;
+                bestValue = tried;
+            }
         }
-        return (a + b) / 2;
+        return best;
     }
 }

@@ -28,7 +28,12 @@ public record Clearance(Pair pair, int number, double leastMm, double openRad, V
      * @return the clearance
      */
     static Clearance search(Pair pair, int number, double stopRad, DoubleFunction<Nearness> curve) {
-        double open = OpeningSearch.lowest(at -> curve.apply(at).mm(), stopRad);
+        return search(pair, number, stopRad, curve, OpeningSearch.SMOOTH);
+    }
+
+    /** The same with a number of samples of its own. */
+    static Clearance search(Pair pair, int number, double stopRad, DoubleFunction<Nearness> curve, int samples) {
+        double open = OpeningSearch.lowest(at -> curve.apply(at).mm(), stopRad, samples);
         Nearness least = curve.apply(open);
         return new Clearance(pair, number, least.mm(), open, least.where(), stopRad, curve);
     }

@@ -16,7 +16,7 @@ final class NeighbourClearance {
     /** The middle pair: twice the distance of one leaf, or its rod, from the plane between them. */
     static Clearance opposite(Leaf leaf, double stopRad) {
         Motion motion = Motion.of(leaf);
-        double[][] points = corners(leaf);
+        double[][] points = {corners(leaf)[0], corners(leaf)[1], corners(leaf)[2], corners(leaf)[3], curveEnd(leaf)};
         return Clearance.search(Pair.LEAF_LEAF, leaf.number(), stopRad, openRad -> {
             Turn open = Turn.of(openRad);
             Vec3 rod = new Vec3(leaf.rodAxisMm() - leaf.rodRadiusMm(), 0, leaf.rodAxisZMm());
@@ -38,6 +38,12 @@ final class NeighbourClearance {
             {free, top}, {free + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())}};
     }
 
+    /** The lip of the curved flange where it ends at the hinge corner: it may hang deeper, and stand out farther, than the hinge flange's. */
+    private static double[] curveEnd(Leaf leaf) {
+        return new double[] {leaf.slab().hingeEdgeMm() - leaf.rodAxisMm() - leaf.lipOutMm(leaf.curveFlangeMm()),
+            -leaf.rodRadiusMm() - leaf.lipDownMm(leaf.curveFlangeMm())};
+    }
+
     /** The free edge of an inner leaf and the next leaf's hinge flange and rod. */
     static Clearance next(Leaf inner, Leaf outer, double stopRad) {
         Motion motion = Motion.of(inner);
@@ -54,7 +60,7 @@ final class NeighbourClearance {
             double rod = free.ptSegDist(outer.rodAxisMm(), outer.rodAxisZMm()) - outer.rodRadiusMm();
             Nearness toRod = new Nearness(rod, nearer(edge, lip, outer.rodAxisMm(), outer.rodAxisZMm()));
             return toRod.orNearer(new Nearness(distance(free, flange), nearer(edge, lip, hinge, top)));
-        });
+        }, OpeningSearch.KINKED);
     }
 
     private static Vec3 nearer(Vec3 a, Vec3 b, double x, double z) {
@@ -88,6 +94,6 @@ final class NeighbourClearance {
             double mm = Math.min(Math.min(distance(face, floor), distance(face, side)),
                     Math.min(distance(free, floor), distance(free, side)));
             return new Nearness(mm, nearer(edge, lip, near, low));
-        });
+        }, OpeningSearch.KINKED);
     }
 }

@@ -1,46 +1,67 @@
 package org.capwright.swing;
 
+import java.util.List;
 import org.capwright.geom.Vec3;
 import org.capwright.part.Leaf;
 import org.capwright.part.Sleeve;
 
 /**
- * The inside of the curved drip flange and the sleeve's outside, as long as the lip is below the rim. Along the lip's arc
- * the distance from the stack's axis is concave, so it is least at an end: at the hinge corner, or where the lip passes
- * the rim.
+ * The inside of the curved drip flange and the sleeve's outside, as long as it is below the rim: at the flange's root and at
+ * its lip, between which it is straight. Along either arc the distance from the stack's axis is concave, so it is least at an
+ * end: at the hinge corner, or where the arc passes the rim.
  */
 final class SleeveClearance {
+    private static final double AT_RIM_MM = 1e-9;
+
     private final Motion motion;
-    private final double radiusMm;
     private final double outsideMm;
-    private final double lipW;
-    private final double fromU;
-    private final double toU;
+    private final List<LeafShape.ArcEdge> inside;
 
     private SleeveClearance(Leaf leaf, Sleeve sleeve) {
         this.motion = Motion.of(leaf);
-        this.radiusMm = leaf.slab().radiusMm() + leaf.lipOutMm(leaf.curveFlangeMm()) - leaf.sheet().thicknessMm();
         this.outsideMm = sleeve.outsideRadiusMm();
-        this.lipW = -leaf.rodRadiusMm() - leaf.lipDownMm(leaf.curveFlangeMm());
-        this.fromU = leaf.slab().hingeEdgeMm() - leaf.rodAxisMm();
-        this.toU = Math.min(radiusMm, leaf.slab().freeEdgeMm()) - leaf.rodAxisMm();
+        this.inside = List.of(root(leaf), lip(leaf));
     }
 
     static Clearance of(Leaf leaf, Sleeve sleeve, double stopRad) {
         return Clearance.search(Pair.LEAF_SLEEVE, leaf.number(), stopRad, new SleeveClearance(leaf, sleeve)::at);
     }
 
-    private Nearness at(double openRad) {
-        Turn open = Turn.of(openRad);
-        double s = open.sine();
-        double belowRim = s == 0 ? Double.POSITIVE_INFINITY : (-motion.axisZMm() - lipW * open.cosine()) / s;
-        double to = Math.min(toU, belowRim);
-        return to < fromU ? Nearness.NONE : at(fromU, open).orNearer(at(to, open));
+    /** Where the flange's inside would meet the leaf's underside. */
+    private static LeafShape.ArcEdge root(Leaf leaf) {
+        double t = leaf.sheet().thicknessMm();
+        double radius = leaf.slab().radiusMm() - t * Math.tan(leaf.bend().turnRad() / 2);
+        return arc(leaf, radius, -leaf.rodRadiusMm() - t, 0);
     }
 
-    private Nearness at(double u, Turn open) {
+    private static LeafShape.ArcEdge lip(Leaf leaf) {
+        double t = leaf.sheet().thicknessMm();
+        double out = leaf.lipOutMm(leaf.curveFlangeMm());
+        double radius = leaf.slab().radiusMm() + out - t * Math.sin(leaf.bend().turnRad());
+        double w = -leaf.rodRadiusMm() - leaf.lipDownMm(leaf.curveFlangeMm()) - t * Math.cos(leaf.bend().turnRad());
+        return arc(leaf, radius, w, out);
+    }
+
+    private static LeafShape.ArcEdge arc(Leaf leaf, double radius, double w, double out) {
+        double free = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm() + out : radius;
+        return new LeafShape.ArcEdge(radius, w, leaf.slab().hingeEdgeMm() - out - leaf.rodAxisMm(), Math.min(radius, free) - leaf.rodAxisMm());
+    }
+
+    private Nearness at(double openRad) {
+        Turn open = Turn.of(openRad);
+        return arc(inside.get(0), open).orNearer(arc(inside.get(1), open));
+    }
+
+    private Nearness arc(LeafShape.ArcEdge arc, Turn open) {
+        double s = open.sine();
+        double below = AT_RIM_MM - motion.axisZMm() - arc.w() * open.cosine();
+        double to = s == 0 ? (below >= 0 ? arc.toU() : Double.NEGATIVE_INFINITY) : Math.min(arc.toU(), below / s);
+        return to < arc.fromU() ? Nearness.NONE : at(arc, arc.fromU(), open).orNearer(at(arc, to, open));
+    }
+
+    private Nearness at(LeafShape.ArcEdge arc, double u, Turn open) {
         double x = motion.axisMm() + u;
-        Vec3 where = motion.at(u, lipW, Math.sqrt(Math.max(0, radiusMm * radiusMm - x * x)), open);
+        Vec3 where = motion.at(u, arc.w(), Math.sqrt(Math.max(0, arc.radiusMm() * arc.radiusMm() - x * x)), open);
         return new Nearness(Math.hypot(where.x(), where.y()) - outsideMm, where);
     }
 }

@@ -3,6 +3,7 @@ package org.capwright.export.pdf;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -34,7 +35,8 @@ final class PdfBook implements AutoCloseable {
         for (int i = 0; i < pages.size(); i++) {
             write(pages.get(i), i + 1, pages.size());
         }
-        document.save(file.toFile());
+        // pages are compressed by themselves; packing the few objects between them costs more time than it saves space
+        document.save(file.toFile(), CompressParameters.NO_COMPRESSION);
     }
 
     private void write(PrintPage page, int number, int count) throws IOException {

@@ -2,6 +2,7 @@ package org.capwright.export.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -18,6 +19,7 @@ final class Typeface {
 
     private final PDFont font;
     private final Map<Integer, Boolean> known = new HashMap<>();
+    private final Map<Integer, Double> widths = new HashMap<>();
 
     Typeface(PDDocument document) throws IOException {
         try (InputStream stream = PDDocument.class.getResourceAsStream(RESOURCE)) {
@@ -34,14 +36,26 @@ final class Typeface {
         return capitalsMm / CAPITAL_SHARE;
     }
 
-    double widthMm(double capitalsMm, String text) throws IOException {
-        return font.getStringWidth(printable(text)) / 1000 * sizeMm(capitalsMm);
+    double widthMm(double capitalsMm, String text) {
+        double thousandths = text.codePoints().mapToDouble(point -> widths.computeIfAbsent(point, this::width)).sum();
+        return thousandths / 1000 * sizeMm(capitalsMm);
+    }
+
+    private double width(int point) {
+        try {
+            return font.getStringWidth(known(point));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The text with a question mark for every letter that the typeface lacks. */
     String printable(String text) {
-        return text.codePoints().mapToObj(point -> known.computeIfAbsent(point, this::has) ? Character.toString(point) : MISSING)
-                .collect(Collectors.joining());
+        return text.codePoints().mapToObj(this::known).collect(Collectors.joining());
+    }
+
+    private String known(int point) {
+        return known.computeIfAbsent(point, this::has) ? Character.toString(point) : MISSING;
     }
 
     private boolean has(int point) {
