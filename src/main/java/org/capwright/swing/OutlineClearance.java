@@ -53,11 +53,8 @@ final class OutlineClearance {
 
     /** The inside of a leaf's curved flange round the sleeve, below the rim. */
     static Clearance around(Leaf leaf, RodLine rod, Oval sleeve, double stopRad) {
-        LeafShape.ArcEdge lip = LeafShape.of(leaf).arcs().get(1);
-        double t = leaf.sheet().thicknessMm();
-        LeafShape.ArcEdge inner = new LeafShape.ArcEdge(lip.radiusMm() - t, lip.w(), leaf.slab().hingeEdgeMm() - leaf.rodAxisMm(), lip.toU() - t);
-        OutlineClearance clearance = new OutlineClearance(leaf, rod, sleeve, false, 0, Double.NEGATIVE_INFINITY, List.of(),
-                List.of(inner), List.of());
+        OutlineClearance clearance = new OutlineClearance(leaf, rod, sleeve, false, SleeveClearance.AT_RIM_MM, Double.NEGATIVE_INFINITY,
+                List.of(), SleeveClearance.inside(leaf), List.of());
         return Clearance.search(Pair.LEAF_SLEEVE, leaf.number(), stopRad, clearance::at);
     }
 
