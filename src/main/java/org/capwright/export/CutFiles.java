@@ -1,8 +1,10 @@
 package org.capwright.export;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
@@ -76,18 +78,41 @@ public final class CutFiles {
         ShopFormat format = Writing.of(cap).format();
         List<Blank> blanks = Blanks.of(cap);
         CutList list = CutList.of(cap, blanks);
-        CutListCsv.write(folder.resolve("cut-list.csv"), list, format);
-        CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format);
-        TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format);
-        StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format);
-        CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag);
-        LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag, format);
-        BuildBook.writeSteps(folder.resolve("build-sheet.pdf"), BuildSteps.of(cap), choice.setup(), tag);
-        BuildBook.writeSignOff(folder.resolve("sign-off-sheet.pdf"), SignOff.of(cap), choice.setup(), tag);
         Path patterns = Files.createDirectory(folder.resolve("blanks"));
+        List<FileWriting> all = new ArrayList<>(List.of(
+                () -> TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format),
+                () -> CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format),
+                () -> StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format),
+                () -> CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag),
+                () -> LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag, format),
+                () -> BuildBook.writeSteps(folder.resolve("build-sheet.pdf"), BuildSteps.of(cap), choice.setup(), tag),
+                () -> BuildBook.writeSignOff(folder.resolve("sign-off-sheet.pdf"), SignOff.of(cap), choice.setup(), tag),
+                () -> CutListCsv.write(folder.resolve("cut-list.csv"), list, format)));
         for (Blank blank : blanks) {
-            SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format);
-            DxfFile.write(patterns.resolve(blank.id() + ".dxf"), blank, tag, format, choice.unit());
+            all.add(() -> SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format));
+            all.add(() -> DxfFile.write(patterns.resolve(blank.id() + ".dxf"), blank, tag, format, choice.unit()));
+        }
+        writeAll(all);
+    }
+
+    /** Writes one file. */
+    @FunctionalInterface
+    private interface FileWriting {
+        void write() throws IOException;
+    }
+
+    /** Files know nothing of each other, so each processor writes its own. */
+    private static void writeAll(List<FileWriting> files) throws IOException {
+        try {
+            files.parallelStream().forEach(file -> {
+                try {
+                    file.write();
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         }
     }
 }
