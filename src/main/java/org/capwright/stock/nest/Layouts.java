@@ -1,0 +1,17 @@
+package org.capwright.stock.nest;
+
+import java.util.List;
+import org.capwright.geom.Vec2;
+
+/** Turns filled sheets into layouts. */
+final class Layouts {
+    private Layouts() {
+    }
+
+    static SheetLayout of(NestTask task, Fill fill) {
+        double edge = task.rules().marginMm() - task.rules().spacingMm() / 2;
+        List<Placement> placements = fill.puts().stream().map(put -> new Placement(task.demands().get(put.demand()).piece(),
+                put.form().turns, new Vec2(put.x() + edge, put.y() + edge).plus(put.form().origin))).toList();
+        return SheetLayout.of(fill.size(), placements, task.rules());
+    }
+}
