@@ -24,14 +24,15 @@ final class Builder {
     record Built(List<Fill> sheets, List<Integer> unplaced) {
     }
 
-    /** Sheets for an order of demands, beside sheets that stay as they are. */
-    Built build(List<Integer> order, List<Fill> kept, Fill.Maker maker) {
+    /** Sheets for an order of demands, beside sheets that stay as they are; of preferred sizes while those take anything. */
+    Built build(List<Integer> order, List<Fill> kept, List<SheetSize> preferred, Fill.Maker maker) {
         Map<SheetSize, Integer> used = new HashMap<>();
         kept.forEach(fill -> used.merge(fill.size(), 1, Integer::sum));
         List<Fill> sheets = new ArrayList<>();
         List<Integer> left = order;
         while (!left.isEmpty()) {
-            Fill best = choose(left, used, maker);
+            Fill best = choose(left, used, preferred, maker);
+            best = best == null ? choose(left, used, task.sizes(), maker) : best;
             if (best == null) {
                 break;
             }
@@ -42,8 +43,8 @@ final class Builder {
         return new Built(sheets, left);
     }
 
-    private Fill choose(List<Integer> left, Map<SheetSize, Integer> used, Fill.Maker maker) {
-        List<SheetSize> sizes = task.sizes().stream().filter(size -> used.getOrDefault(size, 0) < size.available()).toList();
+    private Fill choose(List<Integer> left, Map<SheetSize, Integer> used, List<SheetSize> from, Fill.Maker maker) {
+        List<SheetSize> sizes = from.stream().filter(size -> used.getOrDefault(size, 0) < size.available()).toList();
         Fill best = cheapest(sizes.stream().filter(SheetSize::first).toList(), left, maker);
         return best == null ? cheapest(sizes.stream().filter(size -> !size.first()).toList(), left, maker) : best;
     }

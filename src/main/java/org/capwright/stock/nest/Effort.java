@@ -8,7 +8,7 @@ import java.util.function.BooleanSupplier;
  */
 final class Effort {
     /** Steps a second: about half of what a desktop of 2020 does. */
-    private static final double STEPS_PER_SECOND = 12e6;
+    private static final double STEPS_PER_SECOND = 16e6;
 
     private final long nanosEnd;
     private final BooleanSupplier cancelled;

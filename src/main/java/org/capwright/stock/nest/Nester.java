@@ -56,8 +56,8 @@ public final class Nester {
             return new Nest(task, List.of(), tooLarge, Optional.empty(), true);
         }
         NestTask real = new NestTask(fitting, task.sizes(), task.rules());
-        NestBound bound = LowerBound.of(real);
         Effort effort = new Effort(options.seconds(), options.cancelled());
+        NestBound bound = LowerBound.of(real);
         Search search = new Search(real, effort, options.seed(),
                 sheets -> options.better().accept(new Nest(task, layouts(real, sheets), tooLarge, Optional.empty(), false)));
         search.run(bound.cost());

@@ -12,17 +12,23 @@ import org.capwright.geom.Bounds;
  * @param cost cost of all sheets
  * @param crooked sheets of rectangles that a shear can't cut
  * @param remnantMm2 area of the largest usable remnant
+ * @param uneven sum of the squares of the sheets' uses: the larger, the nearer the emptiest sheet is to being empty
  */
-record Score(int unplaced, double cost, int crooked, double remnantMm2) implements Comparable<Score> {
-    private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::unplaced)
+record Score(int unplaced, double cost, int crooked, double remnantMm2, double uneven) {
+    /** The better layout first. */
+    static final Comparator<Score> BEST = Comparator.comparingInt(Score::unplaced)
             .thenComparingDouble(score -> Math.rint(score.cost() * 1e6)).thenComparingInt(Score::crooked)
             .thenComparingDouble(score -> -Math.rint(score.remnantMm2()));
+    /** The one that is more likely to lead to a better one first. */
+    static final Comparator<Score> LEADING = Comparator.comparingInt(Score::unplaced)
+            .thenComparingDouble(score -> Math.rint(score.cost() * 1e6)).thenComparingDouble(score -> -score.uneven());
 
-    static Score of(NestTask task, List<Fill> sheets, int unplaced, boolean rectangles) {
+    static Score of(NestTask task, Shapes shapes, List<Fill> sheets, int unplaced, boolean rectangles) {
         double cost = sheets.stream().mapToDouble(fill -> fill.size().cost()).sum();
         double remnant = sheets.stream().mapToDouble(fill -> remnant(fill, task.rules())).max().orElse(0);
         int crooked = rectangles ? (int) sheets.stream().filter(fill -> Layouts.of(task, fill).cuts().isEmpty()).count() : 0;
-        return new Score(unplaced, cost, crooked, remnant);
+        double uneven = sheets.stream().mapToDouble(fill -> square(fill.puts().stream().mapToDouble(put -> shapes.areaMm2(put.demand())).sum())).sum();
+        return new Score(unplaced, cost, crooked, remnant, uneven);
     }
 
     private static double remnant(Fill fill, NestRules rules) {
@@ -41,8 +47,7 @@ record Score(int unplaced, double cost, int crooked, double remnantMm2) implemen
         return Math.min(rest.width(), rest.height()) >= Math.max(1, rules.leastRemnantMm()) ? rest.width() * rest.height() : 0;
     }
 
-    @Override
-    public int compareTo(Score other) {
-        return ORDER.compare(this, other);
+    private static double square(double value) {
+        return value * value;
     }
 }

@@ -22,9 +22,8 @@ final class Search {
     private final Random random;
     private final boolean rectangles;
     private final Consumer<List<Fill>> better;
-    private List<Fill> best = List.of();
-    private List<Integer> unplaced = List.of();
-    private Score score;
+    private State current;
+    private State best;
 
     Search(NestTask task, Effort effort, long seed, Consumer<List<Fill>> better) {
         this.task = task;
@@ -36,21 +35,25 @@ final class Search {
         this.rectangles = task.demands().stream().allMatch(demand -> demand.piece().rectangle());
     }
 
+    /** A layout and how good it is. */
+    private record State(List<Fill> sheets, List<Integer> unplaced, Score score) {
+    }
+
     /** Searches until the effort is spent, or until the cost is at its bound and the remnant has not grown for long. */
     void run(double costBound) {
         firstOrders();
         int idle = 0;
-        while (!effort.over() && !best.isEmpty() && (score.cost() > costBound * (1 + 1e-9) || idle < SAME_REST)) {
+        while (!effort.over() && !best.sheets().isEmpty() && (best.score().cost() > costBound * (1 + 1e-9) || idle < SAME_REST)) {
             idle = again() ? 0 : idle + 1;
         }
     }
 
     List<Fill> sheets() {
-        return best;
+        return best.sheets();
     }
 
     List<Integer> unplaced() {
-        return unplaced;
+        return best.unplaced();
     }
 
     private void firstOrders() {
@@ -58,8 +61,8 @@ final class Search {
                 demand -> form(demand).height, demand -> form(demand).width + form(demand).height);
         for (ToDoubleFunction<Integer> key : keys) {
             for (Fill.Maker maker : makers()) {
-                if (score == null || !effort.over()) {
-                    Builder.Built built = builder.build(sorted(all(), key), List.of(), maker);
+                if (best == null || !effort.over()) {
+                    Builder.Built built = builder.build(sorted(all(), key), List.of(), task.sizes(), maker);
                     take(built.sheets(), built.unplaced());
                 }
             }
@@ -86,17 +89,27 @@ final class Search {
 
     /** Takes up some sheets and lays their pieces down again. */
     private boolean again() {
-        List<Fill> kept = new ArrayList<>(best);
+        List<Fill> kept = new ArrayList<>(current.sheets());
         Collections.shuffle(kept, random);
-        int up = Math.min(kept.size(), 1 + random.nextInt(random.nextInt(4) == 0 ? kept.size() : Math.min(3, kept.size())));
-        List<Integer> order = new ArrayList<>(unplaced);
-        for (int i = 0; i < up; i++) {
+        int most = random.nextInt(4) == 0 ? kept.size() : Math.min(3, kept.size());
+        List<Integer> order = new ArrayList<>(current.unplaced());
+        for (int up = 1 + random.nextInt(most); up > 0; up--) {
             kept.remove(kept.size() - 1).puts().forEach(put -> order.add(put.demand()));
         }
         List<Fill.Maker> makers = makers();
-        Builder.Built built = builder.build(shaken(order), kept, makers.get(random.nextInt(makers.size())));
+        Builder.Built built = builder.build(shaken(order), kept, sizes(), makers.get(random.nextInt(makers.size())));
         kept.addAll(built.sheets());
         return take(kept, built.unplaced());
+    }
+
+    /** All sizes, or now and then only some. */
+    private List<SheetSize> sizes() {
+        if (task.sizes().size() == 1 || random.nextBoolean()) {
+            return task.sizes();
+        }
+        List<SheetSize> some = new ArrayList<>(task.sizes());
+        Collections.shuffle(some, random);
+        return some.subList(0, 1 + random.nextInt(some.size()));
     }
 
     /** Mostly large before small, with some luck; now and then in any order. */
@@ -121,18 +134,17 @@ final class Search {
         return sorted;
     }
 
-    /** Keeps a layout that is at least as good; true where it is better. */
+    /** Goes on from a layout that leads at least as far; true where it is the best so far. */
     private boolean take(List<Fill> sheets, List<Integer> without) {
-        Score other = Score.of(task, sheets, without.size(), rectangles);
-        int compared = score == null ? -1 : other.compareTo(score);
-        if (compared <= 0) {
-            best = List.copyOf(sheets);
-            unplaced = List.copyOf(without);
-            score = other;
+        State state = new State(List.copyOf(sheets), List.copyOf(without), Score.of(task, shapes, sheets, without.size(), rectangles));
+        if (current == null || Score.LEADING.compare(state.score(), current.score()) <= 0) {
+            current = state;
         }
-        if (compared < 0) {
-            better.accept(best);
+        boolean first = best == null || Score.BEST.compare(state.score(), best.score()) < 0;
+        if (first) {
+            best = state;
+            better.accept(best.sheets());
         }
-        return compared < 0;
+        return first;
     }
 }
