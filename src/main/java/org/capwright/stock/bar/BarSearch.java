@@ -98,6 +98,11 @@ final class BarSearch {
     /** What the pieces to come must cost at least, beyond what is left of bars begun. */
     private double least(int piece) {
         double free = begun.stream().mapToDouble(bar -> Math.max(0, bar.left)).sum();
-        return Math.max(0, lengthLeft[piece] - free) * rate;
+        double length = lengthLeft[piece] - free;
+        if (length <= SAME_MM) {
+            return 0;
+        }
+        double whole = sizes.size() == 1 ? Math.ceil(length / (sizes.get(0).lengthMm() + kerfMm) - SAME_MM) : 1;
+        return Math.max(length * rate, whole * sizes.get(0).cost());
     }
 }

@@ -66,6 +66,18 @@ public final class Nester {
         return checked(new Nest(task, layouts(real, search.sheets()), unplaced, Optional.of(bound), !effort.interrupted()));
     }
 
+    /**
+     * Whether a piece fits on a sheet by itself.
+     *
+     * @param piece the piece
+     * @param size the sheet
+     * @param rules what to keep to
+     * @return true if so
+     */
+    public static boolean fits(Piece piece, SheetSize size, NestRules rules) {
+        return !fitting(new NestTask(List.of(new Demand(piece, 1)), List.of(size), rules)).isEmpty();
+    }
+
     private static List<Demand> fitting(NestTask task) {
         Shapes shapes = Shapes.outer(task);
         List<Demand> fitting = new ArrayList<>();
