@@ -4,30 +4,33 @@ import java.util.Locale;
 import org.capwright.part.Sheet;
 import org.capwright.stock.BarGroup;
 import org.capwright.stock.StockSheet;
+import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
 
-/** How sheets and bars are named in a price: always with the decimal thickness, for a gauge number is none. */
-public final class Names {
-    private Names() {
-    }
-
+/**
+ * How sheets and bars are named in a price: always with the decimal thickness, for a gauge number is none.
+ *
+ * @param format how lengths are printed
+ */
+public record Names(ShopFormat format) {
     /**
      * A sheet of the stock.
      *
      * @param stock the sheet
-     * @return such as {@code galvanized 18 ga (1.31 mm), 3048 x 1219 mm}
+     * @return such as {@code galvanized 18 ga (.0516 in), 120 in x 48 in}
      */
-    public static String of(StockSheet stock) {
-        return of(stock.sheet()) + String.format(Locale.ROOT, ", %.0f x %.0f mm", stock.lengthMm(), stock.widthMm()) + (stock.remnant() ? ", remnant" : "");
+    public String of(StockSheet stock) {
+        return of(stock.sheet()) + ", " + length(stock.lengthMm()) + " x " + length(stock.widthMm()) + (stock.remnant() ? ", remnant" : "");
     }
 
     /**
      * Metal and thickness.
      *
      * @param sheet which
-     * @return such as {@code galvanized 18 ga (1.31 mm)}
+     * @return such as {@code galvanized 18 ga (.0516 in)}
      */
-    public static String of(Sheet sheet) {
-        String thickness = String.format(Locale.ROOT, "%.2f mm", sheet.thicknessMm());
+    public String of(Sheet sheet) {
+        String thickness = format.thickness(Length.ofMm(sheet.thicknessMm()));
         return sheet.metal().word() + " " + (sheet.gauge().isPresent() ? sheet.gauge().getAsInt() + " ga (" + thickness + ")" : thickness);
     }
 
@@ -35,15 +38,19 @@ public final class Names {
      * A bar.
      *
      * @param bar which
-     * @return such as {@code stainless 304 round bar, diameter 12.7 mm}
+     * @return such as {@code stainless 304 round bar, diameter 1/2 in}
      */
-    public static String bar(BarGroup bar) {
-        return bar.metal().word() + " round bar, diameter " + number(bar.diameterMm()) + " mm";
+    public String bar(BarGroup bar) {
+        return bar.metal().word() + " round bar, diameter " + length(bar.diameterMm());
+    }
+
+    private String length(double mm) {
+        return format.length(Length.ofMm(mm));
     }
 
     /** A number without trailing zeros. */
     static String number(double value) {
         String text = String.format(Locale.ROOT, "%.2f", value);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return text.replaceAll("0+$", "").replaceAll("\\.$", "");
     }
 }

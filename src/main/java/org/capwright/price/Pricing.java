@@ -18,19 +18,24 @@ import org.capwright.stock.StockPlan;
 import org.capwright.stock.StockSheet;
 import org.capwright.stock.Work;
 import org.capwright.stock.nest.Demand;
+import org.capwright.units.ShopFormat;
 
 /** Prices caps. */
 public final class Pricing {
     private static final double MINUTES = 60;
+    /** Stock sizes are printed to sixteenths of an inch. */
+    private static final int FRACTION = 16;
 
     private final StockPlan plan;
     private final StockJob job;
     private final RateCard card;
+    private final Names names;
 
     private Pricing(StockPlan plan, StockJob job, RateCard card) {
         this.plan = plan;
         this.job = job;
         this.card = card;
+        this.names = new Names(new ShopFormat(plan.shop().units(), FRACTION));
     }
 
     /**
@@ -79,13 +84,13 @@ public final class Pricing {
         for (SheetGroup group : plan.sheets()) {
             Map<StockSheet, Integer> counts = new LinkedHashMap<>();
             group.nest().sheets().forEach(layout -> counts.merge(group.stockOf(layout), 1, Integer::sum));
-            counts.forEach((sheet, count) -> lines.add(Line.of(Names.of(sheet), count, "sheets", sheet.priceEach(), "")));
+            counts.forEach((sheet, count) -> lines.add(Line.of(names.of(sheet), count, "sheets", sheet.priceEach(), "")));
             for (Demand lost : group.nest().unplaced()) {
-                lines.add(Line.of(lost.piece().name() + ", " + Names.of(group.sheet()), lost.quantity(), "blanks", OptionalDouble.empty(), "no sheet for it"));
+                lines.add(Line.of(lost.piece().name() + ", " + names.of(group.sheet()), lost.quantity(), "blanks", OptionalDouble.empty(), "no sheet for it"));
             }
         }
         for (BarGroup bar : plan.bars()) {
-            String name = Names.bar(bar);
+            String name = names.bar(bar);
             OptionalDouble price = bar.price();
             int count = bar.plan().bars().size();
             OptionalDouble each = price.isPresent() && count > 0 ? OptionalDouble.of(price.getAsDouble() / count) : OptionalDouble.empty();
