@@ -18,6 +18,11 @@ public final class CapJob {
         this.values = Map.copyOf(values);
     }
 
+    /** The values, by path. */
+    Map<String, Object> values() {
+        return values;
+    }
+
     /**
      * What was typed.
      *

@@ -30,6 +30,35 @@ public final class JobReader {
         return new JobReader(text).reading();
     }
 
+    /**
+     * Reads a job again of which one input was typed anew: the same as reading all of it, at a fraction of the time.
+     *
+     * @param job a good job
+     * @param input the input
+     * @param typed what is typed there now
+     * @return the changed job, or what is wrong with it
+     */
+    public static JobReading reread(CapJob job, Input<?> input, String typed) {
+        JobText text = job.text().with(input.path(), typed);
+        if (input.path().equals(JobInputs.UNITS.path()) || input.path().equals(JobInputs.VERSION.path())) {
+            return read(text);
+        }
+        JobReader reader = new JobReader(text);
+        reader.values.putAll(job.values());
+        reader.values.remove(input.path());
+        reader.readOne(input);
+        return reader.byTheRules();
+    }
+
+    private JobReading byTheRules() {
+        if (problems.isEmpty()) {
+            CapJob job = new CapJob(text, values);
+            problems.addAll(JobRules.problems(job));
+            return new JobReading(problems.isEmpty() ? Optional.of(job) : Optional.empty(), problems);
+        }
+        return new JobReading(Optional.empty(), problems);
+    }
+
     private JobReading reading() {
         if (newerVersion()) {
             return new JobReading(Optional.empty(), problems);
@@ -44,12 +73,7 @@ public final class JobReader {
                 readOne(input.at(i));
             }
         }
-        if (problems.isEmpty()) {
-            CapJob job = new CapJob(text, values);
-            problems.addAll(JobRules.problems(job));
-            return new JobReading(problems.isEmpty() ? Optional.of(job) : Optional.empty(), problems);
-        }
-        return new JobReading(Optional.empty(), problems);
+        return byTheRules();
     }
 
     private static String listOf(Input<?> input) {

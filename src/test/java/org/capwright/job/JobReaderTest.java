@@ -136,4 +136,22 @@ class JobReaderTest {
     private static List<String> messages(JobText text) {
         return JobReader.read(text).problems().stream().map(Problem::message).toList();
     }
+
+    /** Reading one input anew gives what reading all of it gives: for every input, typed well, badly, and against the rules. */
+    @Test
+    void rereadingOneInputIsReadingAll() {
+        CapJob job = JobReader.read(JobText.of(Map.of("stack.outsideDiameter", "18 in", "leaves.gap", "1/2"))).orThrow();
+        for (Input<?> input : Inputs.all()) {
+            if (input.path().contains("[]")) {
+                continue;
+            }
+            for (String typed : List.of("1 in", "auto", "nonsense", "2", "mm", "grease", "aluminized", "400 in")) {
+                JobReading whole = JobReader.read(job.text().with(input.path(), typed));
+                JobReading one = JobReader.reread(job, input, typed);
+                assertThat(one.problems()).as(input.path() + " " + typed).isEqualTo(whole.problems());
+                assertThat(one.job()).as(input.path() + " " + typed).isEqualTo(whole.job());
+                whole.job().ifPresent(read -> assertThat(one.job().orElseThrow().values()).isEqualTo(read.values()));
+            }
+        }
+    }
 }

@@ -22,18 +22,20 @@ final class RunningDimensions {
     private final Canvas canvas;
     private final Placement placement;
     private final Bounds outline;
+    private final Bounds clear;
     private final ShopFormat format;
 
-    private RunningDimensions(Canvas canvas, Placement placement, Bounds outline, ShopFormat format) {
+    private RunningDimensions(Canvas canvas, Placement placement, Bounds outline, Bounds clear, ShopFormat format) {
         this.canvas = canvas;
         this.placement = placement;
         this.outline = outline;
+        this.clear = clear;
         this.format = format;
     }
 
-    /** Draws them. */
-    static void paint(Canvas canvas, Drawing drawing, Placement placement, ShopFormat format) throws IOException {
-        RunningDimensions dimensions = new RunningDimensions(canvas, placement, drawing.bounds(), format);
+    /** Draws them, outside what must stay clear: the drawing and its tiles. */
+    static void paint(Canvas canvas, Drawing drawing, Bounds clear, Placement placement, ShopFormat format) throws IOException {
+        RunningDimensions dimensions = new RunningDimensions(canvas, placement, drawing.bounds(), clear, format);
         canvas.pen(0.1, 0.45f);
         dimensions.bottom(dimensions.sorted(drawing, Station.Side.BOTTOM));
         dimensions.left(dimensions.sorted(drawing, Station.Side.LEFT));
@@ -56,7 +58,7 @@ final class RunningDimensions {
     }
 
     private void bottom(List<Station> stations) throws IOException {
-        Bounds box = placement.apply(outline);
+        Bounds box = placement.apply(clear);
         List<Double> wanted = stations.stream().map(s -> placement.apply(new Vec2(s.positionMm(), 0)).x()).toList();
         List<Double> placed = LabelSpread.spread(wanted, PITCH_MM);
         double text = PITCH_MM * TEXT_SHARE;
@@ -71,7 +73,7 @@ final class RunningDimensions {
     }
 
     private void left(List<Station> stations) throws IOException {
-        Bounds box = placement.apply(outline);
+        Bounds box = placement.apply(clear);
         List<Double> wanted = stations.stream().map(s -> placement.apply(new Vec2(0, s.positionMm())).y()).toList();
         List<Double> placed = LabelSpread.spread(wanted, PITCH_MM);
         double text = PITCH_MM * TEXT_SHARE;

@@ -49,8 +49,24 @@ public final class TemplateBook {
      * @throws IOException if it can't be written
      */
     public static void write(Path file, List<Blank> blanks, Paper paper, boolean whole, JobTag tag, ShopFormat format) throws IOException {
-        try (PdfBook book = new PdfBook("True-size templates", tag)) {
-            TemplateBook templates = new TemplateBook(blanks, paper, whole, format);
+        write(file, blanks, PrintSetup.of(paper), whole, tag, format);
+    }
+
+    /**
+     * Writes the file for a printer.
+     *
+     * @param file where to
+     * @param blanks what to draw
+     * @param setup the paper to print on and the printer's error on it
+     * @param whole whether long parts are drawn at true size as a whole too
+     * @param tag the job
+     * @param format how numbers are printed
+     * @throws IOException if it can't be written
+     */
+    public static void write(Path file, List<Blank> blanks, PrintSetup setup, boolean whole, JobTag tag, ShopFormat format)
+            throws IOException {
+        try (PdfBook book = new PdfBook("True-size templates", tag, setup.scale())) {
+            TemplateBook templates = new TemplateBook(blanks, setup.paper(), whole, format);
             templates.collect(book.typeface());
             book.write(templates.withFirstPage(book.typeface()), file);
         }

@@ -39,6 +39,29 @@ class FiguresTest {
     }
 
     @Test
+    void swingAirAndChecksInJson() {
+        JsonNode root = JsonMapper.builder().build().readTree(FiguresJson.of(Cap.solve(Jobs.kiln()), "0123abcd"));
+        Map<String, String> units = new HashMap<>();
+        root.get("figures").forEach(figure -> units.put(figure.get("id").asString(), figure.get("unit").asString()));
+        assertThat(units).contains(Map.entry("swing.leaf.1.hood.least", "mm"), Map.entry("swing.leaf.1.hood.opening", "deg"),
+                Map.entry("swing.heel.1.wall.least", "mm"), Map.entry("swing.heel.1.floor.least", "mm"), Map.entry("swing.tip.height", "mm"),
+                Map.entry("stop.1.contactArm", "mm"), Map.entry("air.density", "kg/m3"), Map.entry("air.velocity", "m/s"),
+                Map.entry("air.velocityPressure", "Pa"), Map.entry("air.liftPressure.1", "Pa"), Map.entry("air.float.1.jet", "deg"),
+                Map.entry("air.float.1.drag", "deg"), Map.entry("air.flowToStop.1", "m3/s"), Map.entry("air.freeArea", "m2"),
+                Map.entry("air.blockageLoss", "Pa"), Map.entry("closing.1.moment", "N m"), Map.entry("closing.1.ratio", ""),
+                Map.entry("rod.1.sag", "mm"), Map.entry("rod.1.stress", "MPa"));
+        for (JsonNode check : root.get("checks")) {
+            assertThat(check.propertyNames()).as(check.toString()).contains("id", "verdict", "value", "limit", "margin", "unit", "source");
+            assertThat(check.has("remedy")).as(check.toString()).isEqualTo(!check.get("verdict").asString().equals("clear"));
+        }
+        // the worked stop bar misses the leaf: a foul with a place
+        JsonNode foul = root.get("checks").valueStream().filter(check -> check.get("id").asString().equals("stop.1.contact")).findFirst().orElseThrow();
+        assertThat(foul.get("verdict").asString()).isEqualTo("foul");
+        assertThat(foul.get("at").propertyNames()).containsExactly("x", "y", "z", "opening");
+        assertThat(foul.get("remedy").asString()).startsWith("deepen the stop bar to ");
+    }
+
+    @Test
     void everyNumberedPartOfRandomCaps() throws IOException {
         for (RandomCaps.Drawn drawn : RandomCaps.of(50, 40)) {
             Map<String, Figure> figures = new HashMap<>();
