@@ -12,6 +12,7 @@ import org.capwright.stock.StockPlan;
  * @param caps how many
  * @param plan what they are cut from
  * @param currency such as {@code USD}
+ * @param note what stands at the heads of stock and rates; samples say here that they are
  * @param material sheets and bars
  * @param hardware bushings, rivets, fasteners, sealant
  * @param labour operations and set-ups
@@ -19,7 +20,7 @@ import org.capwright.stock.StockPlan;
  * @param margin margin
  * @param tax tax
  */
-public record Price(int caps, StockPlan plan, String currency, List<Line> material, List<Line> hardware, List<Line> labour,
+public record Price(int caps, StockPlan plan, String currency, String note, List<Line> material, List<Line> hardware, List<Line> labour,
                     Line overhead, Line margin, Line tax) {
     /** Keeps its own copies. */
     public Price {

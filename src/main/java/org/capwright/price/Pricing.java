@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.capwright.part.Cap;
 import org.capwright.stock.BarGroup;
@@ -76,7 +77,11 @@ public final class Pricing {
         Line margin = Line.share("margin", card.margin(), Line.sum(cost), "of material, hardware, labour and overhead");
         OptionalDouble net = Line.sum(Stream.concat(cost.stream(), Stream.of(margin)).toList());
         Line tax = Line.share(card.taxName(), card.tax(), net, "of everything above");
-        return new Price(job.caps(), plan, plan.shop().currency(), material, hardware, labour, overhead, margin, tax);
+        return new Price(job.caps(), plan, plan.shop().currency(), note(), material, hardware, labour, overhead, margin, tax);
+    }
+
+    private String note() {
+        return Stream.of(plan.shop().note(), card.note()).filter(note -> !note.isBlank()).distinct().collect(Collectors.joining(" "));
     }
 
     private List<Line> material() {
