@@ -97,7 +97,7 @@ final class NestCommand implements Callable<Integer> {
         misfits.forEach(check -> out.println("foul: " + check.line(format) + " [" + check.limit().source() + "]"));
         plan.sheets().forEach(group -> print(out, group));
         plan.bars().forEach(bar -> print(out, bar));
-        out.println(String.format(Locale.ROOT, "%d sheets, at least %d whatever the layout; use %.1f %%; cost %s; scrap %s", plan.sheetCount(), plan.sheetBound(),
+        out.println(String.format(Locale.ROOT, "sheets %d, at least %d whatever the layout; use %.1f %%; cost %s; scrap %s", plan.sheetCount(), plan.sheetBound(),
                 100 * plan.use(), new Money(plan.shop().currency()).of(plan.sheetPrice()), format.mass(plan.scrapKg())));
         out.println(plan.shop().note());
     }
@@ -106,7 +106,7 @@ final class NestCommand implements Callable<Integer> {
         out.println(new Names(format).of(group.sheet()) + ": " + group.nest().words() + (group.nest().settled() ? "" : "; cut short by the clock"));
         for (SheetLayout layout : group.nest().sheets()) {
             String rest = layout.remnant().map(one -> ", remnant " + length(one.width()) + " x " + length(one.height())).orElse("");
-            out.println(String.format(Locale.ROOT, "  %s x %s: %d pieces, use %.1f %%%s%s", length(layout.size().lengthMm()), length(layout.size().widthMm()),
+            out.println(String.format(Locale.ROOT, "  %s x %s: pieces %d, use %.1f %%%s%s", length(layout.size().lengthMm()), length(layout.size().widthMm()),
                     layout.placements().size(), 100 * layout.usedMm2() / layout.size().areaMm2(), rest, layout.cuts().isEmpty() ? "" : ", in shear cuts"));
         }
         group.nest().unplaced().forEach(demand -> out.println("  no sheet for " + demand.quantity() + " " + demand.piece().name()));

@@ -117,7 +117,7 @@ final class PriceCommand implements Callable<Integer> {
         lines.addAll(List.of(first.overhead(), first.margin(), first.tax()));
         lines.forEach(line -> out.println(String.format(Locale.ROOT, "%12s  %8.2f %-7s %s", money.plain(line.amount()), line.quantity(), line.unit(), line.name())));
         first.missing().forEach(name -> out.println("missing: " + name));
-        prices.forEach(price -> out.println(String.format(Locale.ROOT, "%d caps: %s in all, %s each, %d sheets", price.caps(), money.of(price.total()),
+        prices.forEach(price -> out.println(String.format(Locale.ROOT, "caps %d: %s in all, %s each, sheets %d", price.caps(), money.of(price.total()),
                 money.of(price.each()), price.plan().sheetCount())));
         out.println(first.note());
     }

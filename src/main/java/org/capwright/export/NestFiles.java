@@ -37,7 +37,7 @@ public final class NestFiles {
                 String from = from(group.stockOf(layout), format);
                 Drawing drawing = LayoutDrawing.of(layout, "sheet " + number);
                 String cuts = layout.cuts().isEmpty() ? "" : " A shear can cut it in " + layout.cuts().size() + " cuts.";
-                SvgFile.write(folder.resolve(name + ".svg"), drawing, "sheet " + number, String.format(Locale.ROOT, "%s, %d pieces.%s", from,
+                SvgFile.write(folder.resolve(name + ".svg"), drawing, "sheet " + number, String.format(Locale.ROOT, "%s, pieces: %d.%s", from,
                         layout.placements().size(), cuts), tag);
                 DxfFile.write(folder.resolve(name + ".dxf"), drawing, List.of("sheet " + number + ", " + from), tag, DxfUnit.of(format.system()));
             }

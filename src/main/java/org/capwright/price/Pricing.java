@@ -19,6 +19,7 @@ import org.capwright.stock.StockPlan;
 import org.capwright.stock.StockSheet;
 import org.capwright.stock.Work;
 import org.capwright.stock.nest.Demand;
+import org.capwright.stock.nest.SheetLayout;
 import org.capwright.units.ShopFormat;
 
 /** Prices caps. */
@@ -94,12 +95,28 @@ public final class Pricing {
                 lines.add(Line.of(lost.piece().name() + ", " + names.of(group.sheet()), lost.quantity(), "blanks", OptionalDouble.empty(), "no sheet for it"));
             }
         }
+        card.remnantCredit().ifPresent(share -> lines.addAll(credits(share)));
         for (BarGroup bar : plan.bars()) {
             String name = names.bar(bar);
             OptionalDouble price = bar.price();
             int count = bar.plan().bars().size();
             OptionalDouble each = price.isPresent() && count > 0 ? OptionalDouble.of(price.getAsDouble() / count) : OptionalDouble.empty();
             lines.add(Line.of(name, Math.max(count, 1), "bars", each, bar.stock().isEmpty() ? "no bar for it" : ""));
+        }
+        return lines;
+    }
+
+    /** Usable remnants that go back to stock, by their area. */
+    private List<Line> credits(double share) {
+        List<Line> lines = new ArrayList<>();
+        for (SheetGroup group : plan.sheets()) {
+            for (SheetLayout layout : group.nest().sheets()) {
+                OptionalDouble price = group.stockOf(layout).priceEach();
+                if (layout.remnant().isPresent() && price.isPresent()) {
+                    double credit = -share * price.getAsDouble() * layout.remnantMm2() / layout.size().areaMm2();
+                    lines.add(Line.of("remnant back to stock, " + names.of(group.sheet()), 1, "piece", OptionalDouble.of(credit), ""));
+                }
+            }
         }
         return lines;
     }

@@ -4,6 +4,6 @@
  * A price that is not known is missing, never zero, and then so is every sum that it belongs to. Imports everything before it
  * in the list of rooms; no toolkit.
  *
- * <p>Compromises: a remnant that is left over is not credited; minutes are the shop's own rates times counted quantities.
+ * <p>Compromises: a remnant is credited by its area, where the rate card credits remnants at all; minutes are the shop's own rates times counted quantities.
  */
 package org.capwright.price;

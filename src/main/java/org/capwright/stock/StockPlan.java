@@ -30,7 +30,7 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
     /**
      * How long to search.
      *
-     * @param seconds at most, for all groups together; shared out by their pieces
+     * @param seconds at most, for all groups together; what one group leaves over the next ones may use
      * @param seed seed of the search
      * @param better told of every better group, on the calling thread
      * @param cancelled asked now and then; true keeps the best so far
@@ -67,11 +67,11 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
             }
         });
         List<NestTask> tasks = kinds.stream().map(kind -> SheetGroup.task(kind, jobs, shop)).toList();
-        double pieces = tasks.stream().mapToInt(NestTask::pieces).sum();
+        Shares shares = new Shares(options.seconds(), tasks);
         List<SheetGroup> groups = new ArrayList<>();
         for (int i = 0; i < kinds.size(); i++) {
             Sheet kind = kinds.get(i);
-            groups.add(SheetGroup.of(kind, tasks.get(i), shop, new Nester.Options(options.seconds() * tasks.get(i).pieces() / pieces, options.seed(),
+            groups.add(SheetGroup.of(kind, tasks.get(i), shop, new Nester.Options(shares.workSeconds(i), shares.clockSeconds(i), options.seed(),
                     nest -> options.better().accept(new SheetGroup(kind, shop.sheetsFor(kind), nest)), options.cancelled())));
         }
         return new StockPlan(shop, jobs, groups, BarGroup.of(jobs, shop));

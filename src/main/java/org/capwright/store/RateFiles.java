@@ -60,9 +60,18 @@ public final class RateFiles {
             rates.put(operation, new Rate(in.amount(at + "minutesEach"), in.amount(at + "setUpMinutes")));
         }
         RateCard card = new RateCard(in.find("note").orElse(""), in.amount("labourPerHour"), share(in, "overheadPercent"),
-                share(in, "marginPercent"), in.find("tax.name").orElse("tax"), share(in, "tax.percent"), rates);
+                share(in, "marginPercent"), in.find("tax.name").orElse("tax"), share(in, "tax.percent"), credit(in), rates);
         in.done("rate card");
         return card;
+    }
+
+    private static OptionalDouble credit(ShopText in) {
+        OptionalDouble share = share(in, "remnantCreditPercent");
+        if (share.orElse(0) > 1) {
+            in.refuse("remnantCreditPercent", Double.toString(share.getAsDouble() * 100), "it must be 0 to 100", "Type a smaller number");
+            return OptionalDouble.empty();
+        }
+        return share;
     }
 
     private static OptionalDouble share(ShopText in, String path) {
@@ -77,6 +86,7 @@ public final class RateFiles {
         put(tree, "labourPerHour", card.labourPerHour(), 1);
         put(tree, "overheadPercent", card.overhead(), 100);
         put(tree, "marginPercent", card.margin(), 100);
+        put(tree, "remnantCreditPercent", card.remnantCredit(), 100);
         Map<String, Object> tax = new LinkedHashMap<>(Map.of("name", card.taxName()));
         put(tax, "percent", card.tax(), 100);
         tree.put("tax", tax);

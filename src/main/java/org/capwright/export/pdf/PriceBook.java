@@ -45,11 +45,14 @@ public final class PriceBook {
     public static void write(Path file, List<Price> prices, PrintSetup setup, JobTag tag, ShopFormat format) throws IOException {
         try (PdfBook book = new PdfBook("Inner sheet", tag, setup.scale())) {
             List<Block> blocks = new PriceBook(prices.get(0), format).blocks(prices);
-            book.write(Flow.pages(blocks, setup.paper(), "Inner sheet: not for the customer", prices.get(0).note(), book.typeface()), file);
+            book.write(Flow.pages(blocks, setup.paper(), "Inner sheet: not for the customer", "every line of the price; amounts in " + prices.get(0).currency(), book.typeface()), file);
         }
     }
 
     private List<Block> blocks(List<Price> prices) {
+        if (!price.note().isBlank()) {
+            blocks.add(Block.Paragraph.plain(price.note()));
+        }
         if (!price.missing().isEmpty()) {
             blocks.add(Block.Paragraph.plain("Missing, so that the total is not known: " + String.join("; ", price.missing())));
         }

@@ -49,18 +49,16 @@ public final class QuoteBook {
             throw new IllegalArgumentException("a price that is not complete can't be quoted");
         }
         try (PdfBook book = new PdfBook("Quote", tag, setup.scale())) {
-            book.write(Flow.pages(new QuoteBook(cap, prices, format).blocks(), setup.paper(), "Quote", subtitle(prices), book.typeface()), file);
+            book.write(Flow.pages(new QuoteBook(cap, prices, format).blocks(), setup.paper(), "Quote", "round rooftop exhaust cap", book.typeface()), file);
         }
-    }
-
-    /** A sample's prices never leave without saying so. */
-    private static String subtitle(List<Price> prices) {
-        String note = prices.get(0).note();
-        return note.isBlank() ? "round rooftop exhaust cap" : note;
     }
 
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
+        // a sample's prices never leave without saying so
+        if (!prices.get(0).note().isBlank()) {
+            blocks.add(Block.Paragraph.plain(prices.get(0).note()));
+        }
         cap.job().find(JobInputs.CUSTOMER).filter(text -> !text.isBlank()).ifPresent(text -> blocks.add(Block.Paragraph.plain("For: " + text)));
         blocks.add(Block.Paragraph.plain("Job: " + cap.job().get(JobInputs.NAME)));
         blocks.add(Block.Paragraph.heading("What you get"));

@@ -16,8 +16,9 @@ final class Effort {
     private long spent;
     private boolean interrupted;
 
-    Effort(double seconds, BooleanSupplier cancelled) {
-        this.steps = (long) (seconds * STEPS_PER_SECOND);
+    /** So many seconds of a usual desktop's work, in so many seconds by the clock. */
+    Effort(double workSeconds, double seconds, BooleanSupplier cancelled) {
+        this.steps = (long) (workSeconds * STEPS_PER_SECOND);
         this.nanosEnd = System.nanoTime() + (long) (seconds * 1e9);
         this.cancelled = cancelled;
     }

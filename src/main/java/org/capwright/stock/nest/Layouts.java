@@ -9,9 +9,17 @@ final class Layouts {
     }
 
     static SheetLayout of(NestTask task, Fill fill) {
+        return SheetLayout.of(fill.size(), placements(task, fill), task.rules());
+    }
+
+    /** Whether a shear can cut it. */
+    static boolean shearable(NestTask task, Fill fill) {
+        return ShearPlan.of(fill.size(), placements(task, fill)).isPresent();
+    }
+
+    private static List<Placement> placements(NestTask task, Fill fill) {
         double edge = task.rules().marginMm() - task.rules().spacingMm() / 2;
-        List<Placement> placements = fill.puts().stream().map(put -> new Placement(task.demands().get(put.demand()).piece(),
-                put.form().turns, new Vec2(put.x() + edge, put.y() + edge).plus(put.form().origin))).toList();
-        return SheetLayout.of(fill.size(), placements, task.rules());
+        return fill.puts().stream().map(put -> new Placement(task.demands().get(put.demand()).piece(), put.form().turns,
+                new Vec2(put.x() + edge, put.y() + edge).plus(put.form().origin))).toList();
     }
 }

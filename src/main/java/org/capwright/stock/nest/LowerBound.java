@@ -77,7 +77,7 @@ final class LowerBound {
     }
 
     private boolean alone(SheetSize size, int demand) {
-        return new LeftmostFill(size, task.rules(), shapes, new Effort(1, () -> false)).add(demand);
+        return new LeftmostFill(size, task.rules(), shapes, new Effort(1, 1, () -> false)).add(demand);
     }
 
     /** Pieces of which no two share a sheet of any size, largest first, as many as are found by taking one after the other. */

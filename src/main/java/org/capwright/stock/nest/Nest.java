@@ -15,6 +15,8 @@ import org.capwright.geom.Bounds;
  *        give another layout
  */
 public record Nest(NestTask task, List<SheetLayout> sheets, List<Demand> unplaced, Optional<NestBound> bound, boolean settled) {
+    private static final double COST_ROUNDING = 1e-9;
+
     /** Keeps its own copies. */
     public Nest {
         sheets = List.copyOf(sheets);
@@ -75,6 +77,7 @@ public record Nest(NestTask task, List<SheetLayout> sheets, List<Demand> unplace
      */
     public String words() {
         String number = sheets.size() + (sheets.size() == 1 ? " sheet" : " sheets");
-        return bound.map(least -> number + "; no layout can use fewer than " + least.sheets() + " (" + least.reason() + ")").orElse(number);
+        return bound.map(least -> number + "; no layout can use fewer than " + least.sheets() + " (" + least.reason() + ")"
+                + (cost() <= least.cost() * (1 + COST_ROUNDING) ? ", none can cost less" : "")).orElse(number);
     }
 }

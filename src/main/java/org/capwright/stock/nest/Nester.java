@@ -16,16 +16,17 @@ public final class Nester {
     /**
      * How to search.
      *
-     * @param seconds how long at most; the first layout is always finished
+     * @param workSeconds how much to search: what a usual desktop does in so many seconds
+     * @param seconds how long at most by the clock; the first layout is always finished
      * @param seed the same seed gives the same nest, unless the clock or the user cut the search short
      * @param better told of every better layout, on the calling thread; none of its bounds are known yet
      * @param cancelled asked now and then; true ends the search with the best so far
      */
-    public record Options(double seconds, long seed, Consumer<Nest> better, BooleanSupplier cancelled) {
+    public record Options(double workSeconds, double seconds, long seed, Consumer<Nest> better, BooleanSupplier cancelled) {
         /** Refuses a time that is none. */
         public Options {
-            if (!(seconds >= 0) || Double.isInfinite(seconds)) {
-                throw new IllegalArgumentException("seconds must be at least 0, not " + seconds);
+            if (!(seconds >= 0 && workSeconds >= 0) || Double.isInfinite(seconds + workSeconds)) {
+                throw new IllegalArgumentException("seconds must be at least 0, not " + seconds + ", " + workSeconds);
             }
         }
 
@@ -37,7 +38,7 @@ public final class Nester {
          * @return the options
          */
         public static Options of(double seconds, long seed) {
-            return new Options(seconds, seed, nest -> { }, () -> false);
+            return new Options(seconds, seconds, seed, nest -> { }, () -> false);
         }
     }
 
@@ -56,7 +57,7 @@ public final class Nester {
             return new Nest(task, List.of(), tooLarge, Optional.empty(), true);
         }
         NestTask real = new NestTask(fitting, task.sizes(), task.rules());
-        Effort effort = new Effort(options.seconds(), options.cancelled());
+        Effort effort = new Effort(options.workSeconds(), options.seconds(), options.cancelled());
         NestBound bound = LowerBound.of(real);
         Search search = new Search(real, effort, options.seed(),
                 sheets -> options.better().accept(new Nest(task, layouts(real, sheets), tooLarge, Optional.empty(), false)));
@@ -83,7 +84,7 @@ public final class Nester {
         List<Demand> fitting = new ArrayList<>();
         for (int i = 0; i < task.demands().size(); i++) {
             int demand = i;
-            if (task.sizes().stream().anyMatch(size -> new LeftmostFill(size, task.rules(), shapes, new Effort(0, () -> false)).add(demand))) {
+            if (task.sizes().stream().anyMatch(size -> new LeftmostFill(size, task.rules(), shapes, new Effort(0, 0, () -> false)).add(demand))) {
                 fitting.add(task.demands().get(i));
             }
         }

@@ -13,7 +13,8 @@ import java.util.function.ToDoubleFunction;
 /** Tries orders: a few that usually do well, then a part of the best layout taken up and laid down again in another order. */
 final class Search {
     private static final double SHUFFLED = 0.15;
-    private static final int SAME_REST = 60;
+    private static final int IDLE = 20;
+    private static final int IDLE_MOST = 120;
 
     private final NestTask task;
     private final Shapes shapes;
@@ -43,7 +44,8 @@ final class Search {
     void run(double costBound) {
         firstOrders();
         int idle = 0;
-        while (!effort.over() && !best.sheets().isEmpty() && (best.score().cost() > costBound * (1 + 1e-9) || idle < SAME_REST)) {
+        int patience = Math.min(IDLE_MOST, IDLE + 2 * task.pieces());
+        while (!effort.over() && !best.sheets().isEmpty() && (best.score().cost() > costBound * (1 + 1e-9) || idle < patience)) {
             idle = again() ? 0 : idle + 1;
         }
     }
@@ -136,7 +138,8 @@ final class Search {
 
     /** Goes on from a layout that leads at least as far; true where it is the best so far. */
     private boolean take(List<Fill> sheets, List<Integer> without) {
-        State state = new State(List.copyOf(sheets), List.copyOf(without), Score.of(task, shapes, sheets, without.size(), rectangles));
+        State state = new State(List.copyOf(sheets), List.copyOf(without), Score.of(task, shapes, sheets, without.size(), rectangles,
+                best == null ? Double.MAX_VALUE : best.score().cost() * (1 + 1e-9)));
         if (current == null || Score.LEADING.compare(state.score(), current.score()) <= 0) {
             current = state;
         }

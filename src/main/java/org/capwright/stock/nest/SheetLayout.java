@@ -2,7 +2,6 @@ package org.capwright.stock.nest;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.capwright.geom.Bounds;
 
 /**
@@ -10,7 +9,7 @@ import org.capwright.geom.Bounds;
  *
  * @param size which sheet
  * @param placements what lies where, at least one
- * @param remnant largest rectangle that is left over at its end or its top, where it is usable
+ * @param remnant largest upright rectangle that is left over, where it is usable
  * @param cuts order of the cuts for a shear; empty where a shear can't cut it
  */
 public record SheetLayout(SheetSize size, List<Placement> placements, Optional<Bounds> remnant, List<ShearCut> cuts) {
@@ -26,14 +25,10 @@ public record SheetLayout(SheetSize size, List<Placement> placements, Optional<B
         return new SheetLayout(size, placements, remnant(size, placements, rules), cuts);
     }
 
-    /** The larger of what is right of all pieces and what is above them, one spacing away. */
+    /** Clear of all pieces by one spacing. */
     private static Optional<Bounds> remnant(SheetSize size, List<Placement> placements, NestRules rules) {
-        Bounds used = placements.stream().map(one -> one.outline().bounds()).reduce(Bounds::union).orElseThrow().grown(rules.spacingMm());
-        Bounds right = new Bounds(used.maxX(), 0, size.lengthMm(), size.widthMm());
-        Bounds above = new Bounds(0, used.maxY(), size.lengthMm(), size.widthMm());
-        return Stream.of(right, above)
-                .filter(rest -> Math.min(rest.width(), rest.height()) >= Math.max(rules.leastRemnantMm(), 1))
-                .max((a, b) -> Double.compare(a.width() * a.height(), b.width() * b.height()));
+        List<Bounds> boxes = placements.stream().map(one -> one.outline().bounds().grown(rules.spacingMm())).toList();
+        return LargestRest.of(new Bounds(0, 0, size.lengthMm(), size.widthMm()), boxes, rules.leastRemnantMm());
     }
 
     /**
