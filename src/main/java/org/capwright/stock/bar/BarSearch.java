@@ -95,14 +95,24 @@ final class BarSearch {
         bar.left += need;
     }
 
-    /** What the pieces to come must cost at least, beyond what is left of bars begun. */
+    /** What the pieces to come must cost at least, beyond what is left of bars begun: by their length, and by their number. */
     private double least(int piece) {
         double free = begun.stream().mapToDouble(bar -> Math.max(0, bar.left)).sum();
         double length = lengthLeft[piece] - free;
-        if (length <= SAME_MM) {
-            return 0;
-        }
-        double whole = sizes.size() == 1 ? Math.ceil(length / (sizes.get(0).lengthMm() + kerfMm) - SAME_MM) : 1;
-        return Math.max(length * rate, whole * sizes.get(0).cost());
+        double shortest = pieces.get(pieces.size() - 1) + kerfMm;
+        double room = begun.stream().mapToDouble(bar -> Math.floor(bar.left / shortest + SAME_MM)).sum();
+        double byNumber = Math.max(0, pieces.size() - piece - room) * perPiece(shortest);
+        double whole = sizes.size() == 1 ? Math.ceil(length / (sizes.get(0).lengthMm() + kerfMm) - SAME_MM) * sizes.get(0).cost() : length * rate;
+        return sizes.size() == 1 ? Math.max(whole, wholeBars(byNumber)) : Math.max(byNumber, Math.max(0, whole));
+    }
+
+    private double wholeBars(double cost) {
+        return Math.ceil(cost / sizes.get(0).cost() - SAME_MM) * sizes.get(0).cost();
+    }
+
+    /** Cost of a piece where a bar is full of the shortest ones. */
+    private double perPiece(double shortest) {
+        return sizes.stream().filter(size -> size.lengthMm() + kerfMm >= shortest)
+                .mapToDouble(size -> size.cost() / Math.floor((size.lengthMm() + kerfMm) / shortest + SAME_MM)).min().orElse(0);
     }
 }

@@ -1,7 +1,6 @@
 package org.capwright.stock.nest;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * Finds the leftmost, then lowest place that is free for a form: the corner of smallest x, then y, outside all no-fit
@@ -10,13 +9,18 @@ import java.util.List;
  */
 final class LeftmostPlace {
     private static final double SAME_MM = 1e-6;
+    private static final double PARALLEL = 1e-9;
 
     private final double frameX;
     private final double frameY;
     private final double fromX;
     private final double fromY;
-    private final List<Convex> polygons = new ArrayList<>();
-    private final List<double[]> at = new ArrayList<>();
+    private Convex[] polygons = new Convex[64];
+    private double[] dx = new double[64];
+    private double[] dy = new double[64];
+    private int count;
+    /** The polygon that was in the way last: likely to be so again. */
+    private int last;
     private double bestX;
     private double bestY = Double.MAX_VALUE;
     private boolean found;
@@ -32,23 +36,29 @@ final class LeftmostPlace {
     }
 
     /** Adds a no-fit polygon, moved. */
-    void block(Convex polygon, double dx, double dy) {
-        boolean touches = polygon.minX + dx < frameX + SAME_MM && polygon.maxX + dx > -SAME_MM
-                && polygon.minY + dy < frameY + SAME_MM && polygon.maxY + dy > -SAME_MM;
-        if (touches && polygon.maxX + dx > fromX - SAME_MM) {
-            polygons.add(polygon);
-            at.add(new double[] {dx, dy});
+    void block(Convex polygon, double byX, double byY) {
+        boolean touches = polygon.minX + byX < frameX + SAME_MM && polygon.maxX + byX > -SAME_MM
+                && polygon.minY + byY < frameY + SAME_MM && polygon.maxY + byY > -SAME_MM;
+        if (touches && polygon.maxX + byX > fromX - SAME_MM) {
+            if (count == polygons.length) {
+                polygons = Arrays.copyOf(polygons, 2 * count);
+                dx = Arrays.copyOf(dx, 2 * count);
+                dy = Arrays.copyOf(dy, 2 * count);
+            }
+            polygons[count] = polygon;
+            dx[count] = byX;
+            dy[count++] = byY;
         }
     }
 
     /** Looks at every corner; true where one is free. */
     boolean search() {
         offer(0, 0);
-        for (int i = 0; i < polygons.size(); i++) {
+        for (int i = 0; i < count; i++) {
             frameCorners(i);
         }
-        for (int i = 0; i < polygons.size(); i++) {
-            for (int j = i + 1; j < polygons.size(); j++) {
+        for (int i = 0; i < count; i++) {
+            for (int j = i + 1; j < count; j++) {
                 if (near(i, j)) {
                     corners(i, j);
                 }
@@ -71,12 +81,10 @@ final class LeftmostPlace {
 
     /** Corners of a polygon's boundary with the frame's left, lower and upper side. */
     private void frameCorners(int i) {
-        Convex p = polygons.get(i);
-        double dx = at.get(i)[0];
-        double dy = at.get(i)[1];
+        Convex p = polygons[i];
         steps += p.size();
         for (int k = 0; k < p.size(); k++) {
-            double c = p.c[k] + p.nx[k] * dx + p.ny[k] * dy;
+            double c = p.c[k] + p.nx[k] * dx[i] + p.ny[k] * dy[i];
             if (p.ny[k] > 0) {
                 offer(0, c / p.ny[k]);
             }
@@ -90,27 +98,25 @@ final class LeftmostPlace {
     }
 
     private boolean near(int i, int j) {
-        Convex a = polygons.get(i);
-        Convex b = polygons.get(j);
-        double[] p = at.get(i);
-        double[] q = at.get(j);
-        return Math.max(a.minX + p[0], b.minX + q[0]) <= Math.min(Math.min(a.maxX + p[0], b.maxX + q[0]), bestX) + SAME_MM
-                && Math.min(a.maxX + p[0], b.maxX + q[0]) >= fromX - SAME_MM
-                && Math.max(a.minY + p[1], b.minY + q[1]) <= Math.min(a.maxY + p[1], b.maxY + q[1]) + SAME_MM;
+        Convex a = polygons[i];
+        Convex b = polygons[j];
+        double right = Math.min(a.maxX + dx[i], b.maxX + dx[j]);
+        return Math.max(a.minX + dx[i], b.minX + dx[j]) <= Math.min(right, bestX) + SAME_MM && right >= fromX - SAME_MM
+                && Math.max(a.minY + dy[i], b.minY + dy[j]) <= Math.min(a.maxY + dy[i], b.maxY + dy[j]) + SAME_MM;
     }
 
     private void corners(int i, int j) {
-        Convex a = polygons.get(i);
-        Convex b = polygons.get(j);
+        Convex a = polygons[i];
+        Convex b = polygons[j];
         steps += (long) a.size() * b.size() / 4;
         for (int k = 0; k < a.size(); k++) {
-            double c = a.c[k] + a.nx[k] * at.get(i)[0] + a.ny[k] * at.get(i)[1];
+            double c = a.c[k] + a.nx[k] * dx[i] + a.ny[k] * dy[i];
             for (int m = 0; m < b.size(); m++) {
                 // +x lies between the two normals
                 double cross = a.nx[k] * b.ny[m] - a.ny[k] * b.nx[m];
                 boolean pocket = a.ny[k] >= 0 ? b.ny[m] <= 0 && cross < 0 : b.ny[m] >= 0 && cross > 0;
-                if (pocket && Math.abs(cross) > 1e-9) {
-                    double d = b.c[m] + b.nx[m] * at.get(j)[0] + b.ny[m] * at.get(j)[1];
+                if (pocket && Math.abs(cross) > PARALLEL) {
+                    double d = b.c[m] + b.nx[m] * dx[j] + b.ny[m] * dy[j];
                     offer((c * b.ny[m] - d * a.ny[k]) / cross, (a.nx[k] * d - b.nx[m] * c) / cross);
                 }
             }
@@ -134,13 +140,18 @@ final class LeftmostPlace {
     }
 
     private boolean free(double x, double y) {
-        for (int i = 0; i < polygons.size(); i++) {
-            if (polygons.get(i).holds(x - at.get(i)[0], y - at.get(i)[1], SAME_MM)) {
+        steps++;
+        if (last < count && polygons[last].holds(x - dx[last], y - dy[last], SAME_MM)) {
+            return false;
+        }
+        for (int i = 0; i < count; i++) {
+            if (polygons[i].holds(x - dx[i], y - dy[i], SAME_MM)) {
                 steps += i;
+                last = i;
                 return false;
             }
         }
-        steps += polygons.size();
+        steps += count;
         return true;
     }
 }

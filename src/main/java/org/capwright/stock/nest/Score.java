@@ -9,23 +9,27 @@ import org.capwright.geom.Bounds;
  * usable remnant.
  *
  * @param unplaced pieces without a place
- * @param cost cost of all sheets
+ * @param cost cost of all sheets but those that are to be used up first
+ * @param onFirstMm2 area laid on those
  * @param crooked sheets of rectangles that a shear can't cut
  * @param remnantMm2 area of the usable remnant of the emptiest sheet
  * @param uneven sum of the squares of the sheets' uses: the larger, the nearer the emptiest sheet is to being empty
  */
-record Score(int unplaced, double cost, int crooked, double remnantMm2, double uneven) {
+record Score(int unplaced, double cost, double onFirstMm2, int crooked, double remnantMm2, double uneven) {
     /** The better layout first. */
     static final Comparator<Score> BEST = Comparator.comparingInt(Score::unplaced)
-            .thenComparingDouble(score -> Math.rint(score.cost() * 1e6)).thenComparingInt(Score::crooked)
+            .thenComparingDouble(score -> Math.rint(score.cost() * 1e6))
+            .thenComparingDouble(score -> -Math.rint(score.onFirstMm2())).thenComparingInt(Score::crooked)
             .thenComparingDouble(score -> -Math.rint(score.remnantMm2()));
     /** The one that is more likely to lead to a better one first. */
     static final Comparator<Score> LEADING = Comparator.comparingInt(Score::unplaced)
-            .thenComparingDouble(score -> Math.rint(score.cost() * 1e6)).thenComparingDouble(score -> -score.uneven());
+            .thenComparingDouble(score -> Math.rint(score.cost() * 1e6)).thenComparingDouble(score -> -Math.rint(score.onFirstMm2()))
+            .thenComparingDouble(score -> -score.uneven());
 
     /** The score; what only decides between layouts of equal cost is looked at up to an interesting cost only. */
     static Score of(NestTask task, Shapes shapes, List<Fill> sheets, int unplaced, boolean rectangles, double interesting) {
-        double cost = sheets.stream().mapToDouble(fill -> fill.size().cost()).sum();
+        double cost = sheets.stream().filter(fill -> !fill.size().first()).mapToDouble(fill -> fill.size().cost()).sum();
+        double onFirst = sheets.stream().filter(fill -> fill.size().first()).mapToDouble(fill -> used(shapes, fill)).sum();
         double remnant = 0;
         int crooked = 0;
         if (cost <= interesting) {
@@ -34,7 +38,7 @@ record Score(int unplaced, double cost, int crooked, double remnantMm2, double u
             crooked = rectangles ? (int) sheets.stream().filter(fill -> !Layouts.shearable(task, fill)).count() : 0;
         }
         double uneven = sheets.stream().mapToDouble(fill -> square(used(shapes, fill))).sum();
-        return new Score(unplaced, cost, crooked, remnant, uneven);
+        return new Score(unplaced, cost, onFirst, crooked, remnant, uneven);
     }
 
     private static double remnant(Fill fill, NestRules rules) {

@@ -111,7 +111,8 @@ final class Search {
         }
         List<SheetSize> some = new ArrayList<>(task.sizes());
         Collections.shuffle(some, random);
-        return some.subList(0, 1 + random.nextInt(some.size()));
+        int number = 1 + random.nextInt(some.size());
+        return task.sizes().stream().filter(size -> size.first() || some.indexOf(size) < number).toList();
     }
 
     /** Mostly large before small, with some luck; now and then in any order. */

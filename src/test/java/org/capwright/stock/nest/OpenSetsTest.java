@@ -1,0 +1,42 @@
+package org.capwright.stock.nest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Open instances, CC0-1.0: see {@code src/test/resources/nesting/README.md}. */
+class OpenSetsTest {
+    private static final Path FOLDER = Path.of("src/test/resources/nesting");
+
+    /** The sheets that the pieces were cut from have no waste at all; one more is what a layout by hand takes. */
+    @ParameterizedTest
+    @CsvSource({"TS008C5, 2", "TV004C5, 5"})
+    void cutUpSheetsTakeOneMoreAtMost(String name, int optimum) throws IOException {
+        Nest nest = nest(OpenSets.irregular(Files.readString(FOLDER.resolve(name + ".txt"))));
+
+        assertThat(nest.bound().orElseThrow().sheets()).isEqualTo(optimum);
+        assertThat(nest.sheets().size()).isBetween(optimum, optimum + 1);
+    }
+
+    /** The lower bound on cost is the area's; the second instance reaches it. */
+    @ParameterizedTest
+    @CsvSource({"MB_Class_1_1, 1.18", "MB_Class_2_12, 1.0"})
+    void rectanglesOnSeveralSizesStayNearTheBoundOnCost(String name, double factor) throws IOException {
+        Nest nest = nest(OpenSets.rectangles(Files.readString(FOLDER.resolve(name + ".txt"))));
+
+        double bound = nest.bound().orElseThrow().cost();
+        assertThat(nest.cost()).isBetween(bound, factor * bound);
+    }
+
+    private static Nest nest(NestTask task) {
+        Nest nest = Nester.nest(task, new Nester.Options(1, 600, 1, better -> { }, () -> false));
+        assertThat(nest.unplaced()).isEmpty();
+        assertThat(nest.sheets().stream().mapToInt(sheet -> sheet.placements().size()).sum()).isEqualTo(task.pieces());
+        LayoutProof.valid(nest);
+        return nest;
+    }
+}
