@@ -30,7 +30,7 @@ final class Sampler {
         double best = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= openings; i++) {
             boolean valley = (i == 0 || values[i] <= values[i - 1]) && (i == openings || values[i] <= values[i + 1]);
-            if (valley && values[i] < lowest + 0.4 && !(i > 0 && values[i] == values[i - 1])) {
+            if (valley && values[i] < lowest + 2 && !(i > 0 && values[i] == values[i - 1])) {
                 best = Math.min(best, zoom(many, Math.max(0, i - 1) * step, Math.min(openings, i + 1) * step));
             }
         }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class SwingAgainstSamplingTest {
     private static final long SEED = 70_000;
     private static final int CAPS = 520;
-    private static final int SMOOTH = 45;
+    private static final int SMOOTH = 60;
     private static final int KINKED = 150;
     private static final int FEW = 30;
     private static final int MANY = 240;
