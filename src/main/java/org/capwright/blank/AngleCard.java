@@ -31,7 +31,8 @@ final class AngleCard {
      * @param first what lies along the first leg
      * @param second what lies along the second leg
      */
-    static Drawing of(String name, double betweenRad, double firstMm, double secondMm, double bendMm, String first, String second) {
+    static Drawing of(String name, double betweenRad, double firstMm, double secondMm, double bendMm, String first,
+            String second) {
         Vec2 end = Vec2.polar(secondMm, betweenRad);
         double left = Math.min(0, end.x()) - MARGIN_MM;
         double right = Math.max(firstMm, end.x());
@@ -44,7 +45,8 @@ final class AngleCard {
         boolean leaning = betweenRad > Math.PI / 2 + UPRIGHT_RAD;
         double clear = Writing.CLEAR_MM + (leaning ? Writing.TEXT_MM : 0);
         Vec2 beside = end.times(TEXT_AT).plus(Vec2.polar(clear, betweenRad).left());
-        drawing.label(new Label(beside, second, Writing.TEXT_MM, leaning ? betweenRad - Math.PI : betweenRad, Label.Anchor.MIDDLE));
+        drawing.label(new Label(beside, second, Writing.TEXT_MM, leaning ? betweenRad - Math.PI : betweenRad,
+                Label.Anchor.MIDDLE));
         return drawing.build();
     }
 }

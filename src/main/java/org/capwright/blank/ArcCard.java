@@ -33,7 +33,8 @@ final class ArcCard {
                 new Vec2(half, MARGIN_MM), new Vec2(-half, MARGIN_MM)), true));
         for (double radius : new double[] {insideMm, outsideMm}) {
             double height = Math.sqrt(radius * radius - half * half);
-            drawing.cut(PathBuilder.from(middle.plus(new Vec2(half, height))).arcTo(middle.plus(new Vec2(-half, height)), middle, true).open());
+            drawing.cut(PathBuilder.from(middle.plus(new Vec2(half, height)))
+                    .arcTo(middle.plus(new Vec2(-half, height)), middle, true).open());
         }
         drawing.mark(Path.line(new Vec2(0, MARGIN_MM / 2), Vec2.ZERO));
         drawing.mark(Path.line(new Vec2(0, insideMm - outsideMm), new Vec2(0, insideMm - outsideMm - MARGIN_MM / 2)));

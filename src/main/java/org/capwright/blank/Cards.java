@@ -49,8 +49,10 @@ public final class Cards {
     private void standoff() {
         Standoff standoff = cap.standoff();
         double web = Math.min(LEG_MM, WEB_SHARE * standoff.webMm());
-        bend("standoff, inner bend", standoff.innerBend(), web, Math.max(LEAST_FREE_LEG_MM, standoff.innerFlangeMm()), "web", "to sleeve");
-        bend("standoff, outer bend", standoff.outerBend(), web, Math.max(LEAST_FREE_LEG_MM, standoff.outerFlangeMm()), "web", "to hood");
+        bend("standoff, inner bend", standoff.innerBend(), web, Math.max(LEAST_FREE_LEG_MM, standoff.innerFlangeMm()), "web",
+                "to sleeve");
+        bend("standoff, outer bend", standoff.outerBend(), web, Math.max(LEAST_FREE_LEG_MM, standoff.outerFlangeMm()), "web",
+                "to hood");
     }
 
     /** All leaves are bent alike. */
@@ -58,7 +60,8 @@ public final class Cards {
         Leaf leaf = cap.leaves().get(0);
         List<Shrink.Pass> passes = leaf.shrink().passes();
         for (int i = 0; i < passes.size(); i++) {
-            Bend bend = new Bend(passes.get(i).turnRad(), leaf.bend().insideRadiusMm(), leaf.bend().thicknessMm(), leaf.bend().neutralFactor());
+            Bend bend = new Bend(passes.get(i).turnRad(), leaf.bend().insideRadiusMm(), leaf.bend().thicknessMm(), leaf.bend()
+                    .neutralFactor());
             bend("drip flange, pass " + (i + 1) + " of " + passes.size(), bend, LEG_MM, SHORT_LEG_MM, "leaf", "flange");
         }
     }
@@ -81,16 +84,20 @@ public final class Cards {
     private void lip() {
         Leaf leaf = cap.leaves().get(0);
         double lip = leaf.slab().radiusMm() + leaf.lipOutMm(leaf.curveFlangeMm());
-        arc("lip card: curved flange of the leaves, at the lip", lip - leaf.sheet().thicknessMm() * Math.sin(leaf.bend().turnRad()), lip);
+        arc("lip card: curved flange of the leaves, at the lip", lip - leaf.sheet()
+                .thicknessMm() * Math.sin(leaf.bend().turnRad()), lip);
     }
 
     private void arc(String name, double insideMm, double outsideMm) {
-        cards.add(new Card(name, List.of("inside radius " + writing.length(insideMm) + ", outside radius " + writing.length(outsideMm),
-                "cut the wall's band out; slide each part along the edge: no light under it"), ArcCard.of(name, insideMm, outsideMm)));
+        cards.add(new Card(name, List.of("inside radius " + writing.length(insideMm) + ", outside radius "
+                + writing.length(outsideMm),
+                "cut the wall's band out; slide each part along the edge: no light under it"),
+                        ArcCard.of(name, insideMm, outsideMm)));
     }
 
     private void stop() {
-        cards.add(new Card("stop card: leaves open to " + angle(cap.stopRad()), List.of("wedge: lower leg level, outboard of the leaf,",
+        cards.add(new Card("stop card: leaves open to " + angle(cap.stopRad()),
+                List.of("wedge: lower leg level, outboard of the leaf,",
                 "other leg on the leaf's underside"), AngleCard.of("stop", cap.stopRad(), LEG_MM, LEG_MM, 0, "level", "leaf")));
     }
 

@@ -70,7 +70,8 @@ public final class StationStrips {
             for (BushingEnd end : BushingEnd.of(plate)) {
                 at(end.azimuthRad(plate.middleMm() / hood.outsideRadiusMm()), "doubler " + plate.number() + ", middle");
                 if (plate.boresMm().size() > 1) {
-                    plate.boresMm().forEach(bore -> at(end.azimuthRad(bore / hood.outsideRadiusMm()), "bushing, doubler " + plate.number()));
+                    plate.boresMm().forEach(bore -> at(end.azimuthRad(bore / hood.outsideRadiusMm()), "bushing, doubler "
+                            + plate.number()));
                 }
             }
         }
@@ -106,7 +107,8 @@ public final class StationStrips {
 
     private List<StationStrip> faces(String part, double insideMm, double outsideMm) {
         double neutral = piece.flat().neutralRadiusMm();
-        return List.of(strip(part, StationStrip.Face.FLAT, 1, false), strip(part, StationStrip.Face.OUTSIDE, outsideMm / neutral, false),
+        return List.of(strip(part, StationStrip.Face.FLAT, 1, false), strip(part, StationStrip.Face.OUTSIDE, outsideMm / neutral,
+                false),
                 strip(part, StationStrip.Face.INSIDE, insideMm / neutral, true));
     }
 

@@ -44,7 +44,8 @@ final class CutCommand implements Callable<Integer> {
             description = "Paper to print on: ${COMPLETION-CANDIDATES}; ONE is one page a part, as large as it needs. Default: ${DEFAULT-VALUE}.")
     private Paper paper;
 
-    @Option(names = "--printer", paramLabel = "NAME", description = "A printer measured on this paper (see printer --help): pages are"
+    @Option(names = "--printer", paramLabel = "NAME",
+            description = "A printer measured on this paper (see printer --help): pages are"
             + " drawn so that it prints them true.")
     private Optional<String> printer;
 
@@ -54,7 +55,8 @@ final class CutCommand implements Callable<Integer> {
     @Option(names = "--dxf", paramLabel = "U", description = "Unit of DXF files, ${COMPLETION-CANDIDATES}. Default: the job's.")
     private Optional<DxfUnit> dxfUnit;
 
-    @Option(names = "--whole", description = "Draw long parts at true size as a whole too, not only their notches, holes and ends.")
+    @Option(names = "--whole",
+            description = "Draw long parts at true size as a whole too, not only their notches, holes and ends.")
     private boolean whole;
 
     @Option(names = "--anyway", description = "Write even where a check is foul; every page then says so and why.")
@@ -78,7 +80,8 @@ final class CutCommand implements Callable<Integer> {
 
     private void refuse(List<Check> checks, ShopFormat format) {
         PrintWriter err = spec.commandLine().getErr();
-        checks.stream().filter(check -> check.verdict() == Verdict.FOUL).forEach(check -> err.println("foul: " + check.line(format)));
+        checks.stream().filter(check -> check.verdict() == Verdict.FOUL)
+                .forEach(check -> err.println("foul: " + check.line(format)));
         err.println("Nothing was written. Mend the fouls (the check command says how), or add --anyway: then every page says so.");
     }
 

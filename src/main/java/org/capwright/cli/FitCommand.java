@@ -1,12 +1,17 @@
 package org.capwright.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.capwright.blank.Writing;
 import org.capwright.check.Quantity;
 import org.capwright.check.Verdict;
+import org.capwright.export.JobTag;
 import org.capwright.export.figure.FitJson;
+import org.capwright.export.pdf.Paper;
+import org.capwright.export.pdf.ReadingSheetBook;
 import org.capwright.fitup.Advice;
 import org.capwright.fitup.FitUp;
 import org.capwright.fitup.FitVerdict;
@@ -14,7 +19,9 @@ import org.capwright.fitup.Residual;
 import org.capwright.geom.Oval;
 import org.capwright.geom.Vec2;
 import org.capwright.job.CapJob;
+import org.capwright.part.Cap;
 import org.capwright.store.JobStamp;
+import org.capwright.store.StagedFolder;
 import org.capwright.units.Angle;
 import org.capwright.units.ShopFormat;
 import picocli.CommandLine.Command;
@@ -35,12 +42,22 @@ final class FitCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print everything as JSON.")
     private boolean json;
 
+    @Option(names = "--sheet", paramLabel = "DIR", description = "Only write the reading sheet, reading-sheet.pdf, into this folder.")
+    private Path sheet;
+
+    @Option(names = "--paper", paramLabel = "P", defaultValue = "LETTER", description = "Paper of the sheet: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+    private Paper paper;
+
     private ShopFormat format;
 
     @Override
     public Integer call() {
         CapJob job = jobOption.load();
         format = Writing.of(job).format();
+        if (sheet != null) {
+            sheet(job);
+            return Exit.DONE;
+        }
         FitUp fitUp = FitUp.of(job);
         Advice advice = Advice.of(fitUp);
         PrintWriter out = spec.commandLine().getOut();
@@ -52,6 +69,13 @@ final class FitCommand implements Callable<Integer> {
             details(out, fitUp);
         }
         return fitUp.verdict() == Verdict.FOUL ? Exit.FOUL : Exit.DONE;
+    }
+
+    private void sheet(CapJob job) {
+        Cap cap = Cap.solve(job);
+        JobTag tag = JobTag.of(job, JobStamp.of(job.text()), List.of());
+        StagedFolder.fill(sheet, staging -> ReadingSheetBook.write(staging.resolve("reading-sheet.pdf"), cap, paper, tag, format))
+                .forEach(file -> spec.commandLine().getOut().println(file));
     }
 
     private void verdict(PrintWriter out, FitUp fitUp) {

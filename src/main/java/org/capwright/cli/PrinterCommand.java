@@ -1,7 +1,6 @@
 package org.capwright.cli;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +10,7 @@ import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.PrinterPage;
 import org.capwright.export.pdf.PrinterScale;
 import org.capwright.store.PrinterFile;
+import org.capwright.store.StoreException;
 import org.capwright.units.Length;
 import org.capwright.units.QuantityParser;
 import org.capwright.units.UnitSystem;
@@ -23,9 +23,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Keeps what printers get wrong. */
-@Command(name = "printer", subcommands = {PrinterCommand.PageCommand.class, PrinterCommand.SetCommand.class, PrinterCommand.ListCommand.class},
+@Command(name = "printer", subcommands = {PrinterCommand.PageCommand.class, PrinterCommand.SetCommand.class,
+        PrinterCommand.ListCommand.class},
         synopsisSubcommandLabel = "COMMAND",
-        description = "Check a printer: print the page, measure its two bars, and let cut --printer put right what it gets wrong.")
+        description = "Check a printer: print the page, measure its two bars, and let cut --printer put right"
+                + " what it gets wrong.")
 final class PrinterCommand implements Runnable {
     @Spec
     private CommandSpec spec;
@@ -41,13 +43,15 @@ final class PrinterCommand implements Runnable {
                 description = "Paper: LETTER, LEGAL, TABLOID, A4 or A3. Default: ${DEFAULT-VALUE}.")
         private Paper paper;
 
-        @Option(names = "--units", paramLabel = "U", defaultValue = "in", description = "in or mm: what the bars are a round number"
+        @Option(names = "--units", paramLabel = "U", defaultValue = "in",
+                description = "in or mm: what the bars are a round number"
                 + " of. Default: ${DEFAULT-VALUE}.")
         private String units;
 
         UnitSystem system(CommandSpec spec) {
             if (paper == Paper.ONE) {
-                throw new ParameterException(spec.commandLine(), "--paper ONE has no printer check: set the plotter's own scale.");
+                throw new ParameterException(spec.commandLine(),
+                        "--paper ONE has no printer check: set the plotter's own scale.");
             }
             return switch (units.toLowerCase(Locale.ROOT)) {
                 case "in" -> UnitSystem.INCH;
@@ -85,7 +89,7 @@ final class PrinterCommand implements Runnable {
             try {
                 PrinterPage.write(file, bars.paper, bars.system(spec));
             } catch (IOException e) {
-                throw new UncheckedIOException(e);
+                throw StoreException.writing(file, e);
             }
             spec.commandLine().getOut().println(file);
             return Exit.DONE;
@@ -116,7 +120,8 @@ final class PrinterCommand implements Runnable {
         @Override
         public Integer call() {
             if (!name.matches("[\\p{L}\\p{N} ._-]{1,24}")) {
-                throw new ParameterException(spec.commandLine(), "\"" + name + "\" can't be a printer's name: 1 to 24 letters, digits,"
+                throw new ParameterException(spec.commandLine(), "\"" + name
+                        + "\" can't be a printer's name: 1 to 24 letters, digits,"
                         + " blanks, points, lines.");
             }
             UnitSystem units = bars.system(spec);
@@ -154,7 +159,8 @@ final class PrinterCommand implements Runnable {
     }
 
     private static String words(Paper paper, PrinterScale scale) {
-        return String.format(Locale.ROOT, "%s, %s: across %+.3f %%, along %+.3f %%", scale.printer(), paper, (scale.across() - 1) * 100,
+        return String.format(Locale.ROOT, "%s, %s: across %+.3f %%, along %+.3f %%", scale.printer(), paper,
+                (scale.across() - 1) * 100,
                 (scale.along() - 1) * 100);
     }
 }

@@ -24,7 +24,8 @@ final class StampCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "The PDF, SVG or DXF file.")
     private Path file;
 
-    @Parameters(index = "1..*", arity = "0..*", paramLabel = "JOB", description = "Job files to compare with. Where a shop file was used,"
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "JOB",
+            description = "Job files to compare with. Where a shop file was used,"
             + " compare with the job.json beside the file: it holds both.")
     private List<Path> jobs = List.of();
 
@@ -32,7 +33,8 @@ final class StampCommand implements Callable<Integer> {
     public Integer call() {
         Optional<StampReader.Found> found = read();
         if (found.isEmpty()) {
-            spec.commandLine().getErr().println(file + " has no stamp: it was not written by this program, or its name does not end in"
+            spec.commandLine().getErr()
+                    .println(file + " has no stamp: it was not written by this program, or its name does not end in"
                     + " .pdf, .svg or .dxf.");
             return Exit.BAD_INPUT;
         }
@@ -40,7 +42,8 @@ final class StampCommand implements Callable<Integer> {
         out.println(found.get().job() + ", stamp " + found.get().stamp());
         for (Path job : jobs) {
             String stamp = JobStamp.of(JobFiles.read(job));
-            out.println(job + ", stamp " + stamp + (stamp.equals(found.get().stamp()) ? ": this one" : ": another, or changed since"));
+            out.println(job + ", stamp " + stamp + (stamp.equals(found.get().stamp()) ? ": this one"
+                    : ": another, or changed since"));
         }
         return Exit.DONE;
     }

@@ -35,7 +35,9 @@ public final class CutFiles {
     }
 
     /**
-     * Writes {@code cut-list.csv}, {@code cut-list.pdf}, {@code templates.pdf} and an SVG and a DXF for each blank under {@code blanks}.
+     * Writes {@code cut-list.csv}, {@code cut-list.pdf}, {@code templates.pdf}, {@code station-strips.pdf}, {@code
+     * cards.pdf}, {@code layout.pdf}, {@code build-sheet.pdf}, {@code sign-off-sheet.pdf}, and an SVG and a DXF for each blank
+     * under {@code blanks}.
      *
      * @param folder an empty folder
      * @param cap the cap
@@ -45,7 +47,8 @@ public final class CutFiles {
      * @param stamp short fingerprint of the job's inputs
      * @throws IOException if a file can't be written
      */
-    public static void write(Path folder, Cap cap, List<Check> checks, Paper paper, boolean whole, String stamp) throws IOException {
+    public static void write(Path folder, Cap cap, List<Check> checks, Paper paper, boolean whole,
+            String stamp) throws IOException {
         ShopFormat format = Writing.of(cap).format();
         write(folder, cap, checks, new Choice(PrintSetup.of(paper), whole, DxfUnit.of(format.system())), stamp);
     }

@@ -67,7 +67,8 @@ public final class StampReader {
                     title = xml.getElementText();
                 } else if (xml.isStartElement() && xml.getLocalName().equals("desc")) {
                     Matcher stamp = BARE.matcher(xml.getElementText());
-                    return stamp.find() ? Optional.of(new Found(title.replaceFirst(": [^:]*$", ""), stamp.group(1))) : Optional.empty();
+                    return stamp.find() ? Optional.of(new Found(title.replaceFirst(": [^:]*$", ""), stamp.group(1)))
+                            : Optional.empty();
                 }
             }
             return Optional.empty();

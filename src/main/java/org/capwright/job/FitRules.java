@@ -27,8 +27,8 @@ final class FitRules {
         for (int i = 0; i < job.text().listSize(FitInputs.HOOD_BORE); i++) {
             boolean diameter = job.find(FitInputs.HOOD_DIAMETER.at(i)).isPresent();
             boolean radius = job.find(FitInputs.HOOD_RADIUS.at(i)).isPresent();
-            if (diameter == radius) {
-                refuse(FitInputs.HOOD_DIAMETER.at(i), "a reading of the bore is either a diameter or a radius", "Type one of the two");
+            if (diameter && radius) {
+                refuse(FitInputs.HOOD_DIAMETER.at(i), "a reading of the bore is either a diameter or a radius", "Take one of the two out");
             }
         }
     }

@@ -29,7 +29,8 @@ import org.capwright.units.ShopFormat;
 /** The order of work for a cap, with its own numbers: common practice of the trade, no source. */
 public final class BuildSteps {
     private static final String EDGES = "Sheet edges cut: gloves, deburr before handling.";
-    private static final String PINCH = "Leaves pinch: keep hands clear of hinge edges and stop; no fan near may be able to start.";
+    private static final String PINCH =
+            "Leaves pinch: keep hands clear of hinge edges and stop; no fan near may be able to start.";
 
     private final Cap cap;
     private final ShopFormat format;
@@ -65,7 +66,8 @@ public final class BuildSteps {
         double stack = cap.job().get(StackInputs.OUTSIDE_DIAMETER).mm();
         step("Before cutting", List.of("The stamp on templates, cards and this sheet is the same.",
                 "Scale bars of every true-size page measured, both ways.",
-                "Tape round the stack reads " + length(Math.PI * stack) + " (diameter " + length(stack) + "). If not: stop, change the job.",
+                "Tape round the stack reads " + length(Math.PI * stack) + " (diameter " + length(stack)
+                        + "). If not: stop, change the job.",
                 "Thickness of every sheet measured: a gauge number is not a thickness."), List.of(EDGES));
     }
 
@@ -73,7 +75,8 @@ public final class BuildSteps {
         List<String> actions = new ArrayList<>();
         actions.add(cut(cap.sleeve().flat()));
         actions.add("Station strip laid along the lower edge; stations marked and checked against the template.");
-        actions.add("Cut " + cap.sleeve().notches().size() + " notches for the gutter mouths, " + length(cap.sleeve().notches().get(0).depthMm()) + " deep from the rim.");
+        actions.add("Cut " + cap.sleeve().notches().size() + " notches for the gutter mouths, "
+                + length(cap.sleeve().notches().get(0).depthMm()) + " deep from the rim.");
         if (cap.sleeve().holes().count() > 0) {
             actions.add("Punch " + cap.sleeve().holes().count() + " holes " + length(cap.sleeve().holes().diameterMm()) + ", "
                     + length(cap.sleeve().holes().aboveFootMm()) + " above the foot.");
@@ -94,22 +97,26 @@ public final class BuildSteps {
     }
 
     private String cut(CylinderFlat flat) {
-        return "Cut " + (flat.pieces() == 1 ? "" : flat.pieces() + " pieces ") + length(flat.lengthMm()) + " x " + length(flat.widthMm())
+        return "Cut " + (flat.pieces() == 1 ? "" : flat.pieces() + " pieces ") + length(flat.lengthMm()) + " x "
+                + length(flat.widthMm())
                 + "; diagonals equal.";
     }
 
     private void rolled(List<String> actions, CylinderFlat flat, double insideMm, double outsideMm) {
         actions.add("Roll to inside diameter " + length(2 * insideMm) + ".");
-        actions.add("Close the seam at " + format.angle(Angle.ofRad(flat.seamAzimuthRad())) + ": " + seam(flat) + ". Tape round the outside reads "
+        actions.add("Close the seam at " + format.angle(Angle.ofRad(flat.seamAzimuthRad())) + ": " + seam(flat)
+                + ". Tape round the outside reads "
                 + length(2 * Math.PI * outsideMm) + ".");
         for (PlacedBead bead : flat.beads()) {
             actions.add("Bead " + (bead.inward() ? "inwards" : "outwards") + ", " + length(bead.bead().widthMm()) + " wide, "
-                    + length(bead.bead().depthMm()) + " deep, middle " + length(bead.aboveFootMm()) + " above the foot when formed.");
+                    + length(bead.bead().depthMm()) + " deep, middle " + length(bead.aboveFootMm())
+                            + " above the foot when formed.");
         }
     }
 
     private String seam(CylinderFlat flat) {
-        return flat.seam().kind() == SeamKind.BUTT ? "butt weld" : (flat.seam().kind() == SeamKind.LAP ? "lap " : "grooved lock, pockets ")
+        return flat.seam().kind() == SeamKind.BUTT ? "butt weld" : (flat.seam().kind() == SeamKind.LAP ? "lap "
+                : "grooved lock, pockets ")
                 + length(flat.seam().widthMm());
     }
 
@@ -117,14 +124,18 @@ public final class BuildSteps {
         for (Leaf leaf : cap.leaves()) {
             List<String> actions = new ArrayList<>();
             actions.add("Cut 2 to the template; drill relief holes " + length(leaf.reliefHoleMm()) + " where bend lines meet.");
-            actions.add("Bend the hinge flange down " + format.angle(Angle.ofRad(leaf.bend().turnRad())) + ": " + length(leaf.hingeFlangeMm())
-                    + " outside" + (leaf.slab().freeChord() ? "; the free edge likewise, " + length(leaf.curveFlangeMm()) : "") + ".");
+            actions.add("Bend the hinge flange down " + format.angle(Angle.ofRad(leaf.bend().turnRad())) + ": "
+                    + length(leaf.hingeFlangeMm())
+                    + " outside" + (leaf.slab().freeChord() ? "; the free edge likewise, " + length(leaf.curveFlangeMm()) : "")
+                            + ".");
             for (int i = 0; i < leaf.shrink().passes().size(); i++) {
                 Shrink.Pass pass = leaf.shrink().passes().get(i);
-                actions.add("Curve, pass " + (i + 1) + ": turn to " + format.angle(Angle.ofRad(pass.turnRad())) + "; the lip then measures "
+                actions.add("Curve, pass " + (i + 1) + ": turn to " + format.angle(Angle.ofRad(pass.turnRad()))
+                        + "; the lip then measures "
                         + length(pass.lipArcMm()) + " along its arcs (estimate). Hold the card against it.");
             }
-            actions.add("In all gather " + length(leaf.shrink().takeUpMm()) + ", about " + leaf.shrink().crimps() + " crimps. Lip card fits.");
+            actions.add("In all gather " + length(leaf.shrink().takeUpMm()) + ", about " + leaf.shrink().crimps()
+                    + " crimps. Lip card fits.");
             actions.add("Weld the flange corners; grind flush.");
             step("Leaf " + leaf.number() + ", two alike", actions, welding(leaf.sheet()));
         }
@@ -132,10 +143,14 @@ public final class BuildSteps {
 
     private void gutters() {
         for (Gutter gutter : cap.gutters()) {
-            step("Gutter " + gutter.number() + count(Cap.mirrored(gutter.number())), List.of("Cut " + length(gutter.blankLengthMm()) + " x "
-                    + length(gutter.flat().widthMm()) + "; bend both walls up: inside width " + length(gutter.insideWidthMm()) + ", depth inside "
-                    + length(gutter.depthMm()) + ".", "Set it into the notches, walls level with the rim, " + length(gutter.endRadiusMm()
-                    - cap.sleeve().outsideRadiusMm()) + " past the sleeve on both sides.", "Weld and seal round both mouths; pour water in: it leaves"
+            step("Gutter " + gutter.number() + count(Cap.mirrored(gutter.number())),
+                    List.of("Cut " + length(gutter.blankLengthMm()) + " x "
+                    + length(gutter.flat().widthMm()) + "; bend both walls up: inside width " + length(gutter.insideWidthMm())
+                            + ", depth inside "
+                    + length(gutter.depthMm()) + ".", "Set it into the notches, walls level with the rim, "
+                            + length(gutter.endRadiusMm()
+                    - cap.sleeve().outsideRadiusMm()) + " past the sleeve on both sides.",
+                            "Weld and seal round both mouths; pour water in: it leaves"
                     + " by the spouts only."), welding(gutter.sheet()));
         }
     }
@@ -143,11 +158,14 @@ public final class BuildSteps {
     private void standoffs() {
         Standoff standoff = cap.standoff();
         double gap = standoff.hoodInsideMm() - standoff.sleeveOutsideMm();
-        step("Standoffs, " + standoff.count() + " alike", List.of("Cut " + length(standoff.blankLengthMm()) + " x " + length(standoff.heightMm())
+        step("Standoffs, " + standoff.count() + " alike", List.of("Cut " + length(standoff.blankLengthMm()) + " x "
+                + length(standoff.heightMm())
                 + "; drill " + standoff.rivets().each() + " holes " + decimal(standoff.rivets().holeMm()) + " each.",
-                "Bend inner " + format.angle(Angle.ofRad(standoff.innerBend().turnRad())) + ", outer " + format.angle(Angle.ofRad(standoff.outerBend().turnRad()))
+                "Bend inner " + format.angle(Angle.ofRad(standoff.innerBend().turnRad())) + ", outer "
+                        + format.angle(Angle.ofRad(standoff.outerBend().turnRad()))
                         + "; check both with the angle cards; web outside " + length(standoff.webMm()) + ".",
-                "Rivet to the hood, first at " + format.angle(Angle.ofRad(standoff.firstRad())) + ", rivets " + length(standoff.rivets().diameterMm()) + ".",
+                "Rivet to the hood, first at " + format.angle(Angle.ofRad(standoff.firstRad())) + ", rivets "
+                        + length(standoff.rivets().diameterMm()) + ".",
                 "Set the hood over the sleeve, its foot " + length(cap.hood().belowRimMm()) + " below the rim; gap " + length(gap)
                         + " at every standoff. Tack only: the trial fit comes first."), welding(standoff.sheet()));
     }
@@ -155,13 +173,16 @@ public final class BuildSteps {
     private void rods() {
         List<String> actions = new ArrayList<>();
         for (Doubler plate : cap.doublers()) {
-            actions.add("Doubler " + plate.number() + ": weld square to the rods, inner face " + length(plate.faceYMm()) + " from the middle; fill the gaps"
+            actions.add("Doubler " + plate.number() + ": weld square to the rods, inner face " + length(plate.faceYMm())
+                    + " from the middle; fill the gaps"
                     + " at its ends. Press the bushings in, flanges outside.");
         }
         for (PivotRod rod : cap.rods()) {
             Leaf leaf = cap.leaves().get(rod.number() - 1);
-            actions.add("Pivot rod " + rod.number() + ": cut 2 to " + length(rod.lengthMm()) + "; axis " + length(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm())
-                    + " from the hinge edge, " + length(rod.axisZMm()) + " above the rim. Stitch weld along both sides of each leaf.");
+            actions.add("Pivot rod " + rod.number() + ": cut 2 to " + length(rod.lengthMm()) + "; axis "
+                    + length(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm())
+                    + " from the hinge edge, " + length(rod.axisZMm())
+                            + " above the rim. Stitch weld along both sides of each leaf.");
         }
         actions.add("Thread rods through the bushings; end play " + length(cap.job().get(RodInputs.END_PLAY).mm())
                 + " each side; then weld the washers, bushings kept cool.");
@@ -173,31 +194,39 @@ public final class BuildSteps {
         List<String> actions = new ArrayList<>();
         for (Leaf leaf : cap.leaves()) {
             Clearance hood = swing.least(Pair.LEAF_HOOD, leaf.number());
-            actions.add(String.format(Locale.ROOT, "Leaf %d to hood: least %s at %s opening, %s along the rods from their middle, %s the rim."
+            actions.add(String.format(Locale.ROOT,
+                    "Leaf %d to hood: least %s at %s opening, %s along the rods from their middle, %s the rim."
                     + " Feel it there.",
-                    leaf.number(), length(hood.leastMm()), format.angle(Angle.ofRad(hood.openRad())), length(Math.abs(hood.where().y())),
+                    leaf.number(), length(hood.leastMm()), format.angle(Angle.ofRad(hood.openRad())),
+                            length(Math.abs(hood.where().y())),
                     length(Math.abs(hood.where().z())) + (hood.where().z() < 0 ? " below" : " above")));
-            actions.add("Heel to gutter wall, least " + length(swing.least(Pair.HEEL_WALL, leaf.number()).leastMm()) + "; to the floor, least "
+            actions.add("Heel to gutter wall, least " + length(swing.least(Pair.HEEL_WALL, leaf.number()).leastMm())
+                    + "; to the floor, least "
                     + length(swing.least(Pair.HEEL_FLOOR, leaf.number()).leastMm()) + ".");
         }
-        actions.add("Every leaf swings from closed past " + format.angle(Angle.ofRad(cap.stopRad())) + " without touching, and falls back by itself.");
+        actions.add("Every leaf swings from closed past " + format.angle(Angle.ofRad(cap.stopRad()))
+                + " without touching, and falls back by itself.");
         actions.add("Only now weld the standoffs out.");
         step("Trial fit, before tacks become welds", actions, List.of(PINCH));
     }
 
     private void stops() {
         for (StopBar bar : cap.stops()) {
-            step("Stop bar " + bar.number() + count(Cap.mirrored(bar.number())), List.of("Bend legs down: outside width " + length(2 * bar.halfWidthMm())
+            step("Stop bar " + bar.number() + count(Cap.mirrored(bar.number())),
+                    List.of("Bend legs down: outside width " + length(2 * bar.halfWidthMm())
                     + ", legs " + length(bar.depthMm()) + "; lower corners " + length(bar.cornerZMm()) + " above the rim.",
-                    "Clamp, open each leaf against it: the stop card (" + format.angle(Angle.ofRad(cap.stopRad())) + ") fits. Then weld to the hood."),
+                    "Clamp, open each leaf against it: the stop card (" + format.angle(Angle.ofRad(cap.stopRad()))
+                            + ") fits. Then weld to the hood."),
                     List.of(PINCH));
         }
     }
 
     private void finish() {
-        step("Finish", List.of("Deburr, clean, restore the coating at welds; seal the annulus seams.", "Weigh: about " + format.mass(cap.massKg())
-                + " and rivets, welds and sealant. Plan the lift by the weighed figure.", "Fill in the sign-off sheet; name, date."),
-                List.of("Roof edge, lifting and wind need their own plan (29 CFR 1910.28, 1926.501). Lock the fan out before reaching in (29 CFR 1910.147).",
+        step("Finish", List.of("Deburr, clean, restore the coating at welds; seal the annulus seams.", "Weigh: about "
+                + format.mass(cap.massKg())
+                + " and rivets, welds and sealant. Plan the lift by the weighed figure.",
+                        "Fill in the sign-off sheet; name, date."),
+                List.of("Roof edge, lifting and wind need their own plan (29 CFR 1910.28, 1926.501).", "Lock the fan out before reaching in (29 CFR 1910.147).",
                         "Wind, snow, anchorage and fire rules: local codes and licensed practice."));
     }
 

@@ -40,11 +40,14 @@ final class ElevationView {
     private void cylinders() {
         double hood = cap.hood().outsideRadiusMm();
         double sleeve = cap.sleeve().outsideRadiusMm();
-        view.both(LineKind.OUTLINE, Shapes.face(hood, hoodFootZ, topZ, cap.hood().flat().beads().stream().filter(bead -> !bead.inward()).toList()));
-        view.add(LineKind.OUTLINE, Shapes.line(-hood, topZ, hood, topZ)).add(LineKind.OUTLINE, Shapes.line(-hood, hoodFootZ, hood, hoodFootZ));
+        view.both(LineKind.OUTLINE, Shapes.face(hood, hoodFootZ, topZ, cap.hood().flat().beads().stream()
+                .filter(bead -> !bead.inward()).toList()));
+        view.add(LineKind.OUTLINE, Shapes.line(-hood, topZ, hood, topZ))
+                .add(LineKind.OUTLINE, Shapes.line(-hood, hoodFootZ, hood, hoodFootZ));
         view.both(LineKind.OUTLINE, Shapes.line(sleeve, Math.min(hoodFootZ, 0), sleeve, footZ));
         view.add(LineKind.OUTLINE, Shapes.line(-sleeve, footZ, sleeve, footZ));
-        view.both(LineKind.HIDDEN, Shapes.line(sleeve, hoodFootZ, sleeve, 0)).add(LineKind.HIDDEN, Shapes.line(-sleeve, 0, sleeve, 0));
+        view.both(LineKind.HIDDEN, Shapes.line(sleeve, hoodFootZ, sleeve, 0))
+                .add(LineKind.HIDDEN, Shapes.line(-sleeve, 0, sleeve, 0));
         for (PlacedBead placed : cap.hood().flat().beads()) {
             beadEdges(hood, hoodFootZ + placed.aboveFootMm(), placed);
         }
@@ -139,7 +142,8 @@ final class ElevationView {
     }
 
     private void round(double cylinderMm, double azimuthRad, double z, double radiusMm) {
-        view.add(LineKind.NARROW, Shapes.ellipse(cylinderMm * Math.cos(azimuthRad), z, radiusMm * Math.max(0.05, -Math.sin(azimuthRad)), radiusMm));
+        view.add(LineKind.NARROW, Shapes.ellipse(cylinderMm * Math.cos(azimuthRad), z,
+                radiusMm * Math.max(0.05, -Math.sin(azimuthRad)), radiusMm));
     }
 
     private void dimensions() {

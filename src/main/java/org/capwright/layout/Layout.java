@@ -27,7 +27,8 @@ public record Layout(PartList parts, List<View> views) {
     public static Layout of(Cap cap) {
         PartList parts = PartList.of(cap);
         ShopFormat format = Writing.of(cap).format();
-        return new Layout(parts, List.of(SectionView.of(cap, parts, format), PlanView.of(cap, parts, format), ElevationView.of(cap, parts),
+        return new Layout(parts, List.of(SectionView.of(cap, parts, format), PlanView.of(cap, parts, format),
+                ElevationView.of(cap, parts),
                 StandoffDetail.of(cap, parts, format), GutterDetail.of(cap, Swing.of(cap), parts, format)));
     }
 }

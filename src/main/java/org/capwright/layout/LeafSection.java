@@ -17,7 +17,8 @@ final class LeafSection {
         List<Vec2> outside = new ArrayList<>(hinge(leaf));
         double top = leaf.sheet().thicknessMm();
         outside.add(new Vec2(leaf.slab().freeEdgeMm(), top));
-        outside.add(new Vec2(leaf.slab().freeEdgeMm() + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())));
+        outside.add(new Vec2(leaf.slab().freeEdgeMm() + leaf.lipOutMm(leaf.curveFlangeMm()),
+                top - leaf.lipDownMm(leaf.curveFlangeMm())));
         return Shapes.sheet(reversed(outside), top);
     }
 

@@ -46,7 +46,8 @@ public record PartList(List<Item> items) {
         cap.rods().forEach(rod -> metal(items, "pivot rod " + rod.number(), 2, Optional.of(rod.metal())));
         metal(items, "bushing", 4 * cap.rods().size(), Optional.empty());
         metal(items, "washer", 4 * cap.rods().size(), Optional.of(cap.washer().metal()));
-        cap.doublers().forEach(plate -> metal(items, "doubler " + plate.number(), 2 * Cap.mirrored(plate.number()), Optional.of(plate.metal())));
+        cap.doublers().forEach(plate -> metal(items, "doubler " + plate.number(), 2 * Cap.mirrored(plate.number()),
+                Optional.of(plate.metal())));
         cap.gutters().forEach(gutter -> sheet(items, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet()));
         cap.stops().forEach(bar -> sheet(items, "stop bar " + bar.number(), Cap.mirrored(bar.number()), bar.sheet()));
         Standoff standoff = cap.standoff();

@@ -82,7 +82,8 @@ final class PlanView {
         double washer = end - cap.washer().thicknessMm();
         view.both(LineKind.OUTLINE, Shapes.rectangle(rod.axisMm() - half, -end, rod.axisMm() + half, end));
         for (double y : new double[] {washer, -end}) {
-            view.both(LineKind.OUTLINE, Shapes.rectangle(rod.axisMm() - cap.washer().outsideMm() / 2, y, rod.axisMm() + cap.washer().outsideMm() / 2,
+            view.both(LineKind.OUTLINE, Shapes.rectangle(rod.axisMm() - cap.washer().outsideMm() / 2, y, rod.axisMm()
+                    + cap.washer().outsideMm() / 2,
                     y + cap.washer().thicknessMm()));
         }
         view.note(rod.axisMm(), -0.6 * end, parts.words("pivot rod " + rod.number()));
@@ -102,7 +103,8 @@ final class PlanView {
                 view.add(LineKind.OUTLINE, Shapes.mirrored(path));
             }
             for (double bore : plate.boresMm()) {
-                Path flange = Shapes.rectangle(bore - cap.bushing().flangeOutsideMm() / 2, side * outer, bore + cap.bushing().flangeOutsideMm() / 2,
+                Path flange = Shapes.rectangle(bore - cap.bushing().flangeOutsideMm() / 2, side * outer, bore + cap.bushing()
+                        .flangeOutsideMm() / 2,
                         side * (outer + cap.bushing().flangeMm()));
                 view.add(LineKind.OUTLINE, flange);
                 if (!middle) {
@@ -132,13 +134,15 @@ final class PlanView {
     private void bar(StopBar bar) {
         for (int side : new int[] {-1, 1}) {
             double end = bar.endMm(side * bar.halfWidthMm());
-            Path edge = Shapes.line(bar.jointMm() + side * bar.halfWidthMm(), -end, bar.jointMm() + side * bar.halfWidthMm(), end);
+            Path edge = Shapes.line(bar.jointMm() + side * bar.halfWidthMm(), -end, bar.jointMm() + side * bar.halfWidthMm(),
+                    end);
             view.add(LineKind.PHANTOM, edge);
             if (bar.jointMm() > 0) {
                 view.add(LineKind.PHANTOM, Shapes.mirrored(edge));
             }
         }
-        view.note(bar.jointMm() + bar.halfWidthMm(), 0.75 * bar.endMm(bar.halfWidthMm()), parts.words("stop bar " + bar.number()));
+        view.note(bar.jointMm() + bar.halfWidthMm(), 0.75 * bar.endMm(bar.halfWidthMm()),
+                parts.words("stop bar " + bar.number()));
     }
 
     private void standoffs() {
@@ -146,13 +150,13 @@ final class PlanView {
         for (int i = 0; i < standoff.count(); i++) {
             view.add(LineKind.NARROW, StandoffDetail.bracket(standoff).rotated(standoff.azimuthRad(i) - standoff.outerHalfRad()));
         }
-        at((standoff.sleeveOutsideMm() + standoff.hoodInsideMm()) / 2, standoff.azimuthRad(0), parts.words("standoff") + ": " + standoff.count()
+        at((standoff.sleeveOutsideMm() + standoff.hoodInsideMm()) / 2, standoff.azimuthRad(0), parts.words("standoff") + ": "
+                + standoff.count()
                 + ", first at " + format.angle(Angle.ofRad(standoff.firstRad())) + ", then every "
                 + format.angle(Angle.ofRad(2 * Math.PI / standoff.count())));
     }
 
     private void dimensions() {
-        double low = -cap.hood().outsideRadiusMm();
         view.diameter(cap.hood().outsideRadiusMm(), 0).diameter(cap.leaves().get(0).slab().radiusMm(), 0);
         for (PivotRod rod : cap.rods()) {
             view.below(-rod.axisMm(), rod.axisMm(), -rod.lengthMm() / 2);
@@ -161,6 +165,5 @@ final class PlanView {
         view.left(-cap.gutters().get(0).endMm(0), cap.gutters().get(0).endMm(0), -cap.gutters().get(0).outsideWidthMm() / 2);
         double face = cap.doublers().get(0).faceYMm();
         view.left(-face, face, cap.doublers().get(0).fromMm());
-        view.left(low, -low, 0);
     }
 }

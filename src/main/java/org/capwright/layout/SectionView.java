@@ -85,7 +85,8 @@ final class SectionView {
         double half = gutter.outsideWidthMm() / 2;
         double x = gutter.jointMm();
         double floor = -gutter.outsideDepthMm();
-        Path channel = Shapes.sheet(List.of(new Vec2(x - half, 0), new Vec2(x - half, floor), new Vec2(x + half, floor), new Vec2(x + half, 0)),
+        Path channel = Shapes.sheet(List.of(new Vec2(x - half, 0), new Vec2(x - half, floor), new Vec2(x + half, floor),
+                new Vec2(x + half, 0)),
                 gutter.sheet().thicknessMm());
         mirroredOffMiddle(channel, x);
         view.note(x + half, floor / 2, parts.words("gutter " + gutter.number()));
@@ -94,8 +95,10 @@ final class SectionView {
     private void bar(StopBar bar) {
         double x = bar.jointMm();
         double top = bar.cornerZMm() + bar.depthMm();
-        Path channel = Shapes.sheet(List.of(new Vec2(x + bar.halfWidthMm(), bar.cornerZMm()), new Vec2(x + bar.halfWidthMm(), top),
-                new Vec2(x - bar.halfWidthMm(), top), new Vec2(x - bar.halfWidthMm(), bar.cornerZMm())), bar.sheet().thicknessMm());
+        Path channel = Shapes.sheet(List.of(new Vec2(x + bar.halfWidthMm(), bar.cornerZMm()),
+                new Vec2(x + bar.halfWidthMm(), top),
+                new Vec2(x - bar.halfWidthMm(), top), new Vec2(x - bar.halfWidthMm(), bar.cornerZMm())), bar.sheet()
+                        .thicknessMm());
         mirroredOffMiddle(channel, x);
         view.note(x + bar.halfWidthMm(), top - bar.depthMm() / 3, parts.words("stop bar " + bar.number()));
     }
@@ -110,16 +113,20 @@ final class SectionView {
     private void standoff() {
         Standoff standoff = cap.standoff();
         double top = standoff.topZMm();
-        view.both(LineKind.NARROW, Shapes.rectangle(standoff.sleeveOutsideMm(), top - standoff.heightMm(), standoff.hoodInsideMm(), top));
-        view.note((standoff.sleeveOutsideMm() + standoff.hoodInsideMm()) / 2, top - standoff.heightMm() / 2, parts.words("standoff"));
+        view.both(LineKind.NARROW, Shapes.rectangle(standoff.sleeveOutsideMm(), top - standoff.heightMm(),
+                standoff.hoodInsideMm(), top));
+        view.note((standoff.sleeveOutsideMm() + standoff.hoodInsideMm()) / 2, top - standoff.heightMm() / 2,
+                parts.words("standoff"));
     }
 
     /** The stack's end rests against the stop bead. */
     private void stack() {
         double radius = cap.job().get(StackInputs.OUTSIDE_DIAMETER).mm() / 2;
         double low = footZ * (1 + STACK_SHARE);
-        double end = cap.sleeve().flat().beads().stream().findFirst().map(bead -> beadZ(footZ, bead) - bead.bead().widthMm() / 2).orElse(footZ / 2);
-        view.both(LineKind.PHANTOM, Shapes.line(radius, low, radius, end)).add(LineKind.PHANTOM, Shapes.line(-radius, end, radius, end));
+        double end = cap.sleeve().flat().beads().stream().findFirst().map(bead -> beadZ(footZ, bead) - bead.bead()
+                .widthMm() / 2).orElse(footZ / 2);
+        view.both(LineKind.PHANTOM, Shapes.line(radius, low, radius, end))
+                .add(LineKind.PHANTOM, Shapes.line(-radius, end, radius, end));
         view.note(radius, (low + footZ) / 2, "stack (not ours)");
         view.diameter(radius, low);
     }

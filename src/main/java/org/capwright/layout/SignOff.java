@@ -69,7 +69,8 @@ public final class SignOff {
         for (PlacedBead bead : cap.sleeve().flat().beads()) {
             plain("stop bead, middle above the foot", bead.aboveFootMm());
         }
-        rows.add(new Row("slip of the sleeve, on the diameter", length(cap.job().get(StackInputs.SLIP).mm()), least(LimitInputs.SLIP)));
+        rows.add(new Row("slip of the sleeve, on the diameter", length(cap.job().get(StackInputs.SLIP).mm()),
+                least(LimitInputs.SLIP)));
         bore("hood, inside diameter", 2 * cap.hood().insideRadiusMm());
         plain("hood, height", cap.hood().belowRimMm() + cap.hood().aboveRimMm());
         plain("hood, foot below the rim", cap.hood().belowRimMm());
@@ -77,8 +78,10 @@ public final class SignOff {
 
     private void standoffs() {
         Standoff standoff = cap.standoff();
-        rows.add(new Row("standoff, inner bend, turn from flat", format.angle(Angle.ofRad(standoff.innerBend().turnRad())), bend()));
-        rows.add(new Row("standoff, outer bend, turn from flat", format.angle(Angle.ofRad(standoff.outerBend().turnRad())), bend()));
+        rows.add(new Row("standoff, inner bend, turn from flat", format.angle(Angle.ofRad(standoff.innerBend().turnRad())),
+                bend()));
+        rows.add(new Row("standoff, outer bend, turn from flat", format.angle(Angle.ofRad(standoff.outerBend().turnRad())),
+                bend()));
         double gap = standoff.hoodInsideMm() - standoff.sleeveOutsideMm();
         for (int i = 0; i < standoff.count(); i++) {
             plain("gap sleeve to hood, standoff " + (i + 1) + " at " + format.angle(Angle.ofRad(standoff.azimuthRad(i))), gap);
@@ -112,9 +115,12 @@ public final class SignOff {
         for (Leaf leaf : cap.leaves()) {
             String name = "leaf " + leaf.number();
             rows.add(new Row(name + ", opening at the stop, both leaves", format.angle(Angle.ofRad(cap.stopRad())),
-                    format.angle(cap.job().get(LimitInputs.STOP_LEAST)) + " to " + format.angle(cap.job().get(LimitInputs.STOP_MOST))));
-            clearance(name + " to hood, least over the swing", swing.least(Pair.LEAF_HOOD, leaf.number()).leastMm(), LimitInputs.LEAF_HOOD);
-            clearance(name + ", heel to gutter wall, least", swing.least(Pair.HEEL_WALL, leaf.number()).leastMm(), LimitInputs.HEEL);
+                    format.angle(cap.job().get(LimitInputs.STOP_LEAST)) + " to "
+                            + format.angle(cap.job().get(LimitInputs.STOP_MOST))));
+            clearance(name + " to hood, least over the swing", swing.least(Pair.LEAF_HOOD, leaf.number()).leastMm(),
+                    LimitInputs.LEAF_HOOD);
+            clearance(name + ", heel to gutter wall, least", swing.least(Pair.HEEL_WALL, leaf.number()).leastMm(),
+                    LimitInputs.HEEL);
         }
         clearance("hood's top over the open leaves' tips", cap.hood().aboveRimMm() - swing.tipHeightMm(), LimitInputs.TIP_COVER);
         rows.add(new Row("every leaf falls shut from the stop, five times", "", "yes or no"));

@@ -20,7 +20,8 @@ final class StandoffDetail {
     /** Its profile from above: web's outside face on the x axis, origin on the stack's axis, flanges towards +y. */
     static Path bracket(Standoff standoff) {
         double corner = Math.hypot(standoff.sleeveOutsideMm(), standoff.innerFlangeMm() / 2);
-        return Shapes.sheet(List.of(Vec2.polar(corner, 2 * standoff.innerHalfRad()), new Vec2(corner, 0), new Vec2(standoff.hoodInsideMm(), 0),
+        return Shapes.sheet(List.of(Vec2.polar(corner, 2 * standoff.innerHalfRad()), new Vec2(corner, 0),
+                new Vec2(standoff.hoodInsideMm(), 0),
                 Vec2.polar(standoff.hoodInsideMm(), 2 * standoff.outerHalfRad())), standoff.sheet().thicknessMm());
     }
 
@@ -41,9 +42,11 @@ final class StandoffDetail {
         at(view, innerEnd, "inner flange, outside " + length(format, standoff.innerFlangeMm()) + ", welded to the sleeve");
         at(view, outerEnd, "outer flange, outside " + length(format, standoff.outerFlangeMm()) + ", riveted to the hood");
         at(view, new Vec2(corner, 0), "inner bend " + format.angle(Angle.ofRad(standoff.innerBend().turnRad())) + " from flat");
-        at(view, new Vec2(standoff.hoodInsideMm(), 0), "outer bend " + format.angle(Angle.ofRad(standoff.outerBend().turnRad())) + " from flat");
+        at(view, new Vec2(standoff.hoodInsideMm(), 0), "outer bend " + format.angle(Angle.ofRad(standoff.outerBend().turnRad()))
+                + " from flat");
         at(view, rivet, parts.words("blind rivet") + ": " + standoff.rivets().each() + " in each, middle of the flange");
-        at(view, new Vec2((corner + standoff.hoodInsideMm()) / 2, standoff.sheet().thicknessMm() / 2), parts.words("standoff") + ": height "
+        at(view, new Vec2((corner + standoff.hoodInsideMm()) / 2, standoff.sheet().thicknessMm() / 2), parts.words("standoff")
+                + ": height "
                 + length(format, standoff.heightMm()) + ", top " + length(format, -standoff.topZMm()) + " below the rim");
         at(view, onWall(cap.sleeve().insideRadiusMm(), low), parts.words("sleeve"));
         at(view, onWall(cap.hood().outsideRadiusMm(), low), parts.words("hood"));

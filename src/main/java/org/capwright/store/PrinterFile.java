@@ -70,7 +70,8 @@ public final class PrinterFile {
         } catch (IOException e) {
             throw StoreException.reading(file, e);
         } catch (JacksonException | IllegalArgumentException e) {
-            throw new StoreException(file + " can't be understood as a list of printers. Mend it, or delete it and measure the printers anew.");
+            throw new StoreException(file
+                    + " can't be understood as a list of printers. Mend it, or delete it and measure the printers anew.");
         }
     }
 

@@ -30,7 +30,8 @@ class CardsTest {
         assertThat(betweenDeg(card("angle card: drip flange, pass 1"))).isCloseTo(150, within(1e-9));
         assertThat(betweenDeg(card("angle card: drip flange, pass 2"))).isCloseTo(120, within(1e-9));
         assertThat(cards).noneMatch(card -> card.name().contains("pass 3"));
-        List<Card> open = Cards.of(Cap.solve(Jobs.kilnWith(Map.of("leaves.flangeAngle", "60 deg", "gutter.insideWidth", "auto", "gutter.depth", "auto"))));
+        List<Card> open = Cards.of(Cap.solve(Jobs.kilnWith(Map.of("leaves.flangeAngle", "60 deg", "gutter.insideWidth", "auto",
+                "gutter.depth", "auto"))));
         assertThat(open).anyMatch(card -> card.name().contains("pass 3") && Math.abs(betweenDeg(card) - 120) < 1e-9);
     }
 

@@ -159,6 +159,13 @@ class MainTest {
     }
 
     @Test
+    void fitWritesTheReadingSheet() {
+        Path to = folder.resolve("sheet");
+        assertThat(run("fit", DEMO, "--sheet", to.toString())).isEqualTo(0);
+        assertThat(to.resolve("reading-sheet.pdf")).isNotEmptyFile();
+    }
+
+    @Test
     void fitPrintsItsFigures() {
         assertThat(run("fit", DEMO, "--json")).isEqualTo(0);
         assertThat(out.toString()).contains("\"fit.hood.radius\"", "\"fit.hood.ovality\"", "\"fit.hood.ovality.azimuth\"", "\"fit.hood.shift.x\"",

@@ -32,7 +32,8 @@ class StampAndPrinterTest {
         assertThat(files).hasSizeGreaterThan(18);
         for (Path file : files) {
             out.getBuffer().setLength(0);
-            assertThat(run("stamp", file.toString(), to.resolve("job.json").toString(), Path.of("demo-jobs", "woodwork-class.json").toString()))
+            assertThat(run("stamp", file.toString(), to.resolve("job.json").toString(),
+                    Path.of("demo-jobs", "woodwork-class.json").toString()))
                     .as("%s %s", file, err).isEqualTo(0);
             List<String> lines = out.toString().lines().toList();
             assertThat(lines.get(0)).matches("Kiln room, pottery school, stamp [0-9a-f]{8}");
@@ -52,15 +53,28 @@ class StampAndPrinterTest {
     @Test
     void aPrinterIsKeptByPaperAndUsed() {
         String printers = folder.resolve("sub/printers.json").toString();
-        assertThat(run("printer", "set", "office", "--paper", "a4", "--units", "mm", "--across", "159.5 mm", "--printers", printers)).as(err.toString()).isEqualTo(0);
+        assertThat(run("printer", "set", "office", "--paper", "a4", "--units", "mm", "--across", "159.5 mm", "--printers",
+                printers)).as(err.toString()).isEqualTo(0);
         assertThat(out.toString().strip()).startsWith("office, A4: across +").endsWith("along +0.000 %");
-        assertThat(run("cut", DEMO, "--to", folder.resolve("a").toString(), "--paper", "a4", "--printer", "office", "--printers", printers)).isEqualTo(0);
-        assertThat(run("cut", DEMO, "--to", folder.resolve("b").toString(), "--printer", "office", "--printers", printers)).isEqualTo(2);
+        assertThat(run("cut", DEMO, "--to", folder.resolve("a").toString(), "--paper", "a4", "--printer", "office", "--printers",
+                printers)).isEqualTo(0);
+        assertThat(run("cut", DEMO, "--to", folder.resolve("b").toString(), "--printer", "office", "--printers", printers))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("The printer office was not measured on LETTER.");
         assertThat(folder.resolve("b")).doesNotExist();
         out.getBuffer().setLength(0);
         assertThat(run("printer", "list", "--printers", printers)).isEqualTo(0);
         assertThat(out.toString().lines()).hasSize(1);
+    }
+
+    @Test
+    void thePageIsWrittenOrTheReasonTold() {
+        Path page = folder.resolve("check.pdf");
+        assertThat(run("printer", "page", page.toString(), "--paper", "a4", "--units", "mm")).isEqualTo(0);
+        assertThat(page).isNotEmptyFile();
+        assertThat(run("printer", "page", folder.resolve("none/check.pdf").toString())).isEqualTo(3);
+        assertThat(run("printer", "page", page.toString(), "--paper", "one")).isEqualTo(2);
+        assertThat(err.toString()).contains("could not be written").contains("--paper ONE has no printer check");
     }
 
     @Test
@@ -73,7 +87,8 @@ class StampAndPrinterTest {
 
     @Test
     void brokenPrinterFilesAreTold() throws IOException {
-        Path printers = Files.writeString(folder.resolve("printers.json"), "{\"printers\": [{\"printer\": \"x\", \"paper\": \"A4\", \"across\": 2, \"along\": 1}]}");
+        Path printers = Files.writeString(folder.resolve("printers.json"),
+                "{\"printers\": [{\"printer\": \"x\", \"paper\": \"A4\", \"across\": 2, \"along\": 1}]}");
         assertThat(run("printer", "list", "--printers", printers.toString())).isEqualTo(3);
         assertThat(err.toString()).contains("can't be understood as a list of printers");
     }

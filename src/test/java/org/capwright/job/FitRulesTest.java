@@ -25,9 +25,9 @@ class FitRulesTest {
     @Test
     void aBoreReadingIsEitherADiameterOrARadius() {
         assertThat(messages(GOOD.with("fit.hoodBore[0].diameter", "22 in").with("fit.hoodBore[0].radius", "11 in"))).containsExactly(
-                "fit.hoodBore[0].diameter: \"22 in\": a reading of the bore is either a diameter or a radius. Type one of the two.");
-        assertThat(messages(GOOD.with("fit.hoodBore[0].azimuth", "0 deg"))).containsExactly(
-                "fit.hoodBore[0].diameter: a reading of the bore is either a diameter or a radius. Type one of the two.");
+                "fit.hoodBore[0].diameter: \"22 in\": a reading of the bore is either a diameter or a radius. Take one of the two out.");
+        // a reading that was not taken yet
+        assertThat(messages(GOOD.with("fit.hoodBore[3].diameter", "22 in"))).isEmpty();
     }
 
     @Test

@@ -53,7 +53,8 @@ class LayoutTest {
             for (View.Span span : view.spans()) {
                 boolean below = span.side() == View.Side.BELOW;
                 for (double at : new double[] {span.fromMm(), span.toMm()}) {
-                    assertThat(coordinates(view, below)).as("%s: %s", view.title(), span).anyMatch(value -> Math.abs(value - at) < 0.1);
+                    assertThat(coordinates(view, below)).as("%s: %s", view.title(), span)
+                            .anyMatch(value -> Math.abs(value - at) < 0.1);
                 }
             }
         }
@@ -79,10 +80,12 @@ class LayoutTest {
     void stepsCarryTheJobsOwnNumbers() {
         List<String> actions = BuildSteps.of(cap).stream().flatMap(step -> step.actions().stream()).toList();
         assertThat(actions).anyMatch(text -> text.contains("Tape round the stack reads 56 9/16 in -.014 (diameter 18 in)"))
-                .anyMatch(text -> text.startsWith("Cut 57 3/32 in +.010 x")).anyMatch(text -> text.contains("inside diameter 18 1/8 in"))
+                .anyMatch(text -> text.startsWith("Cut 57 3/32 in +.010 x"))
+                        .anyMatch(text -> text.contains("inside diameter 18 1/8 in"))
                 .anyMatch(text -> text.startsWith("Bend inner 86.9 deg, outer 92.6 deg"))
                 .anyMatch(text -> text.contains("cut 2 to 23 1/16 in +.007"));
-        assertThat(BuildSteps.of(cap).stream().flatMap(step -> step.cautions().stream())).anyMatch(text -> text.contains("Zinc fume"))
+        assertThat(BuildSteps.of(cap).stream().flatMap(step -> step.cautions().stream()))
+                .anyMatch(text -> text.contains("Zinc fume"))
                 .anyMatch(text -> text.contains("Leaves pinch")).anyMatch(text -> text.contains("Sheet edges cut"));
     }
 

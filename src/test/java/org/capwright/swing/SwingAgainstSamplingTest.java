@@ -22,10 +22,10 @@ import org.junit.jupiter.api.Test;
 class SwingAgainstSamplingTest {
     private static final long SEED = 70_000;
     private static final int CAPS = 520;
-    private static final int SMOOTH = 70;
-    private static final int KINKED = 200;
-    private static final int FEW = 50;
-    private static final int MANY = 260;
+    private static final int SMOOTH = 45;
+    private static final int KINKED = 150;
+    private static final int FEW = 30;
+    private static final int MANY = 240;
     private static final double EXACT_MM = 0.0005 * 25.4;
     /** What only matters where it is small is compared where it is small. */
     private static final double NEAR_MM = 1000;

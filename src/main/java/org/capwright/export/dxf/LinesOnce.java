@@ -26,7 +26,8 @@ final class LinesOnce {
     private record Span(Vec2 direction, double offMm, double fromMm, double toMm) {
         static Span of(Vec2 a, Vec2 b) {
             Vec2 along = b.minus(a).times(1 / a.distance(b));
-            Vec2 direction = along.x() < -PARALLEL_RAD || Math.abs(along.x()) <= PARALLEL_RAD && along.y() < 0 ? along.times(-1) : along;
+            Vec2 direction = along.x() < -PARALLEL_RAD || Math.abs(along.x()) <= PARALLEL_RAD && along.y() < 0 ? along.times(-1)
+                    : along;
             double first = direction.dot(a);
             double second = direction.dot(b);
             return new Span(direction, direction.cross(a), Math.min(first, second), Math.max(first, second));

@@ -99,7 +99,8 @@ final class Canvas implements AutoCloseable {
             Vec2 first = placement.apply(start.plus(Vec2.polar(handle, from + Math.PI / 2)));
             Vec2 second = placement.apply(end.plus(Vec2.polar(handle, from + sweep - Math.PI / 2)));
             Vec2 last = placement.apply(end);
-            stream.curveTo((float) first.x(), (float) first.y(), (float) second.x(), (float) second.y(), (float) last.x(), (float) last.y());
+            stream.curveTo((float) first.x(), (float) first.y(), (float) second.x(), (float) second.y(), (float) last.x(),
+                    (float) last.y());
         }
     }
 

@@ -31,7 +31,8 @@ final class DimensionedPage {
         DimensionedPage page = new DimensionedPage(blank, tiling, format);
         boolean wide = page.scale(paper.heightMm(), paper.widthMm()) > page.scale(paper.widthMm(), paper.heightMm());
         return new PrintPage(wide ? paper.heightMm() : paper.widthMm(), wide ? paper.widthMm() : paper.heightMm(),
-                blank.name() + ": dimensions" + (tiling.isPresent() ? " and tiles" : "") + ", not to scale", subtitle, page::paint);
+                blank.name() + ": dimensions" + (tiling.isPresent() ? " and tiles" : "") + ", not to scale", subtitle,
+                        page::paint);
     }
 
     private double scale(double widthMm, double heightMm) {
@@ -69,7 +70,8 @@ final class DimensionedPage {
         }
         canvas.text(area.minX(), y, TEXT_MM, "Distances run from the left edge and from the lower edge.");
         if (tiling.isPresent()) {
-            canvas.text(area.minX(), y - LINE_MM, TEXT_MM, "Lay the tiles by their crosses: crosses with the same number lie on each other.");
+            canvas.text(area.minX(), y - LINE_MM, TEXT_MM,
+                    "Lay the tiles by their crosses: crosses with the same number lie on each other.");
         }
     }
 

@@ -27,7 +27,8 @@ final class DrawingPainter {
         LabelPlacer placer = new LabelPlacer(canvas, window);
         for (Label label : labels) {
             double back = canvas.width(label.heightMm(), label.text()) * share(label.anchor());
-            placer.write(placement.apply(label.at()).minus(Vec2.polar(back, label.turnRad())), label.heightMm(), label.turnRad(), label.text());
+            placer.write(placement.apply(label.at()).minus(Vec2.polar(back, label.turnRad())), label.heightMm(), label.turnRad(),
+                    label.text());
         }
     }
 

@@ -62,7 +62,8 @@ final class LabelPlacer {
         Bounds room = window.grown(-CLEAR_MM);
         double low = shift.y() - DESCENT_SHARE * height;
         return List.of(new Vec2(shift.x(), low), new Vec2(shift.x() + length, low), new Vec2(shift.x(), shift.y() + height),
-                new Vec2(shift.x() + length, shift.y() + height)).stream().allMatch(corner -> room.contains(at.plus(corner.rotated(turn))));
+                new Vec2(shift.x() + length, shift.y() + height)).stream()
+                        .allMatch(corner -> room.contains(at.plus(corner.rotated(turn))));
     }
 
     private static boolean clear(List<Vec2[]> ink, Vec2 shift, double length, double height) {

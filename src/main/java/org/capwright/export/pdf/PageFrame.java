@@ -55,7 +55,8 @@ final class PageFrame {
     private static String fouls(Canvas canvas, JobTag tag, double widthMm) throws IOException {
         for (int listed = tag.fouls().size(); listed > 0; listed--) {
             int more = tag.fouls().size() - listed;
-            String text = "FOUL: " + String.join("; ", tag.fouls().subList(0, listed)) + (more > 0 ? "; and " + more + " more" : "") + ". ";
+            String text = "FOUL: " + String.join("; ", tag.fouls().subList(0, listed))
+                    + (more > 0 ? "; and " + more + " more" : "") + ". ";
             if (listed == 1 || canvas.width(TEXT_MM, text + tag.line()) <= widthMm) {
                 return text;
             }

@@ -30,7 +30,8 @@ public record PrinterScale(String printer, double across, double along) {
     public static double factor(String bar, Length drawn, Length measured) {
         double error = measured.mm() / drawn.mm() - 1;
         if (!(Math.abs(error) <= MOST)) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT, "the bar %s: %.2f mm (%.4f in) instead of %.2f mm (%.4f in) is %s"
+            throw new IllegalArgumentException(String.format(Locale.ROOT,
+                    "the bar %s: %.2f mm (%.4f in) instead of %.2f mm (%.4f in) is %s"
                     + " by %.1f %%: \"fit to page\" is on. At most 1 %% can be put right. Print the page again at 100 %% (\"actual size\")"
                     + " and measure anew.", bar, measured.mm(), measured.inches(), drawn.mm(), drawn.inches(),
                     error < 0 ? "short" : "long", Math.abs(error) * 100));
@@ -60,6 +61,7 @@ public record PrinterScale(String printer, double across, double along) {
     /** What a page says about it, in two lines. */
     List<String> words(double widthMm, double heightMm) {
         return any() ? List.of("for printer " + printer, String.format(Locale.ROOT, "drawn x %+.2f %%, y %+.2f %%",
-                (x(widthMm, heightMm) - 1) * 100, (y(widthMm, heightMm) - 1) * 100)) : List.of("not corrected", "for any printer");
+                (x(widthMm, heightMm) - 1) * 100, (y(widthMm, heightMm) - 1) * 100))
+                        : List.of("not corrected", "for any printer");
     }
 }

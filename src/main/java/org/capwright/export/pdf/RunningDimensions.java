@@ -45,7 +45,8 @@ final class RunningDimensions {
     private List<Station> sorted(Drawing drawing, Station.Side side) {
         double zero = side == Station.Side.BOTTOM ? outline.minX() : outline.minY();
         double cross = side == Station.Side.BOTTOM ? outline.minY() : outline.minX();
-        Stream<Station> edge = Stream.of(new Station(side, zero, cross, side == Station.Side.BOTTOM ? "left edge" : "lower edge"));
+        Stream<Station> edge = Stream.of(new Station(side, zero, cross, side == Station.Side.BOTTOM ? "left edge"
+                : "lower edge"));
         List<Station> once = new ArrayList<>();
         Stream.concat(edge, drawing.stations().stream().filter(station -> station.along() == side))
                 .sorted(Comparator.comparingDouble(Station::positionMm))
@@ -82,7 +83,8 @@ final class RunningDimensions {
             double y = wanted.get(i);
             canvas.line(placement.apply(new Vec2(station.reachMm(), 0)).x(), y, box.minX() - 2, y);
             canvas.line(box.minX() - 2, y, box.minX() - LEADER_MM + 1, placed.get(i));
-            canvas.textEnding(box.minX() - LEADER_MM, placed.get(i) - text / 2, text, words(station, station.positionMm() - outline.minY()));
+            canvas.textEnding(box.minX() - LEADER_MM, placed.get(i) - text / 2, text,
+                    words(station, station.positionMm() - outline.minY()));
         }
     }
 

@@ -70,7 +70,8 @@ final class SharedPages {
     }
 
     /** The same under a title of their own. */
-    static List<PrintPage> pages(List<Item> items, Paper paper, Typeface typeface, String title, String subtitle) throws IOException {
+    static List<PrintPage> pages(List<Item> items, Paper paper, Typeface typeface, String title,
+            String subtitle) throws IOException {
         Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm());
         List<List<Row>> pages = new ArrayList<>();
         for (Item item : items.stream().sorted(Comparator.comparingDouble(Item::heightMm).reversed()).toList()) {
@@ -80,7 +81,8 @@ final class SharedPages {
                 newRow(pages, item, area).add(item, width, area.maxX());
             }
         }
-        return pages.stream().map(rows -> page(rows.stream().flatMap(row -> row.placed.stream()).toList(), paper, title, subtitle)).toList();
+        return pages.stream().map(rows -> page(rows.stream().flatMap(row -> row.placed.stream()).toList(), paper, title,
+                subtitle)).toList();
     }
 
     private static Row newRow(List<List<Row>> pages, Item item, Bounds area) {

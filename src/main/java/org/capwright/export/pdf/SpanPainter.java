@@ -19,7 +19,8 @@ final class SpanPainter {
         this.outline = outline;
     }
 
-    void paint(List<View.Span> spans, List<SpanTiers.Placed> placed, View.Side side, Function<View.Span, String> words) throws IOException {
+    void paint(List<View.Span> spans, List<SpanTiers.Placed> placed, View.Side side, Function<View.Span,
+            String> words) throws IOException {
         for (SpanTiers.Placed one : placed) {
             View.Span span = spans.get(one.wanted().index());
             if (side == View.Side.BELOW) {

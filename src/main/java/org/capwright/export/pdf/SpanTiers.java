@@ -102,7 +102,8 @@ final class SpanTiers {
         double tail = wanted.tight() ? TAIL_MM : 0;
         boolean right = textFrom >= wanted.to;
         boolean left = textFrom + wanted.textMm <= wanted.from;
-        return new Placed(wanted, tier, textFrom, left ? textFrom : wanted.from - tail, right ? textFrom + wanted.textMm : wanted.to + tail);
+        return new Placed(wanted, tier, textFrom, left ? textFrom : wanted.from - tail, right ? textFrom + wanted.textMm
+                : wanted.to + tail);
     }
 
     private boolean free(Placed here) {

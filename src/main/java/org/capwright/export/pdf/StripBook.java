@@ -11,7 +11,10 @@ import org.capwright.geom.Vec2;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
-/** Writes station strips at true size, cut into tiles, several tiles one above the other on a page, upright or lying, whichever takes fewer pages. */
+/**
+ * Writes station strips at true size, cut into tiles, several tiles one above the other on a page, upright or lying,
+ * whichever takes fewer pages.
+ */
 public final class StripBook {
     /** Length of a station's line. */
     static final double TICK_MM = 10;
@@ -47,10 +50,13 @@ public final class StripBook {
      * @param format how numbers are printed
      * @throws IOException if it can't be written
      */
-    public static void write(Path file, List<StationStrip> strips, PrintSetup setup, JobTag tag, ShopFormat format) throws IOException {
+    public static void write(Path file, List<StationStrip> strips, PrintSetup setup, JobTag tag,
+            ShopFormat format) throws IOException {
         try (PdfBook book = new PdfBook("Station strips", tag, setup.scale())) {
-            List<PrintPage> upright = new StripBook(setup.paper().widthMm(), setup.paper().heightMm(), format).pages(strips, book.typeface());
-            List<PrintPage> lying = new StripBook(setup.paper().heightMm(), setup.paper().widthMm(), format).pages(strips, book.typeface());
+            List<PrintPage> upright = new StripBook(setup.paper().widthMm(), setup.paper().heightMm(), format)
+                    .pages(strips, book.typeface());
+            List<PrintPage> lying = new StripBook(setup.paper().heightMm(), setup.paper().widthMm(), format)
+                    .pages(strips, book.typeface());
             book.write(lying.size() < upright.size() ? lying : upright, file);
         }
     }
@@ -107,7 +113,8 @@ public final class StripBook {
     }
 
     private PrintPage page(List<Row> rows, double rowMm) {
-        return new PrintPage(widthMm, heightMm, "Station strips, true size", "lay tiles by their crosses; distances run from each strip's"
+        return new PrintPage(widthMm, heightMm, "Station strips, true size",
+                "lay tiles by their crosses; distances run from each strip's"
                 + " left end; paper adds about 0.3 mm to a whole turn", (canvas, box) -> {
                     double top = box.maxY();
                     for (Row row : rows) {
@@ -120,7 +127,8 @@ public final class StripBook {
     private void paint(Canvas canvas, StationStrip strip, Tile tile, double left, double top, double rowMm) throws IOException {
         double base = top - rowMm;
         double x = left - tile.fromMm();
-        canvas.text(left, top - TEXT_MM, TEXT_MM, strip.name() + ", " + strip.face().words() + ", tile " + tile.number() + " of " + tile.count() + ", whole strip "
+        canvas.text(left, top - TEXT_MM, TEXT_MM, strip.name() + ", " + strip.face().words() + ", tile " + tile.number()
+                + " of " + tile.count() + ", whole strip "
                 + format.length(Length.ofMm(strip.lengthMm())));
         canvas.pen(DrawingStyle.WIDE_MM, 0);
         canvas.line(x + tile.fromMm(), base, x + tile.toMm(), base);

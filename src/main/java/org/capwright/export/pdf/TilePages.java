@@ -72,7 +72,8 @@ final class TilePages {
             Vec2 at = placement.apply(cross.at());
             placer.write(at.plus(new Vec2(BESIDE_MM, BESIDE_MM)), TEXT_MM, 0, Integer.toString(cross.number()));
         }
-        DrawingPainter.writing(canvas, blank.drawing().labels().stream().filter(label -> tiling.owner(label.at()).equals(tile)).toList(),
+        DrawingPainter.writing(canvas, blank.drawing().labels().stream().filter(label -> tiling.owner(label.at()).equals(tile))
+                .toList(),
                 placement, area);
         canvas.everywhere();
         if (tiling.tiles().size() > 1) {

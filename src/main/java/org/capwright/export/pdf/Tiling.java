@@ -75,7 +75,10 @@ record Tiling(int rows, int columns, double widthMm, double heightMm, Vec2 origi
         return new Bounds(x, y, x + widthMm, y + heightMm);
     }
 
-    /** What of the drawing is left to a tile: its window up to the middle of its overlaps, all of it where it has no neighbour. */
+    /**
+     * What of the drawing is left to a tile: its window up to the middle of its overlaps, all of it where it has no
+     * neighbour.
+     */
     Bounds core(Tile tile) {
         double half = OVERLAP_MM / 2;
         Bounds w = tile.window();

@@ -67,7 +67,8 @@ final class ViewPage {
         for (View.Note note : view.notes()) {
             column = Math.max(column, typeface.widthMm(DrawingStyle.TEXT_MM, note.words()));
         }
-        Bounds box = new Bounds(area.minX() + room(tiersLeft), area.minY() + room(tiersBelow), area.maxX() - column - LEADER_MM - 2,
+        Bounds box = new Bounds(area.minX() + room(tiersLeft), area.minY() + room(tiersBelow),
+                area.maxX() - column - LEADER_MM - 2,
                 area.maxY() - TOP_MM);
         Placement placement = Placement.fitting(view.bounds(), box);
         return new Frame(placement, place(View.Side.BELOW, placement, area), place(View.Side.LEFT, placement, area));

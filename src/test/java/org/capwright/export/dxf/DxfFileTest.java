@@ -32,7 +32,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** DXF files read by programs of other people and compared with the core. */
 class DxfFileTest {
     private static final Path SCRIPTS = Path.of("src", "test", "resources", "org", "capwright", "export", "dxf");
-    private static final Map<String, String> LOCK_AND_OPEN_FLANGES = Map.of("leaves.flangeAngle", "60 deg", "sleeve.seam.kind", "lock",
+    private static final Map<String, String> LOCK_AND_OPEN_FLANGES = Map.of("leaves.flangeAngle", "60 deg", "sleeve.seam.kind",
+            "lock",
             "sleeve.seam.width", "1/4 in", "gutter.insideWidth", "auto", "gutter.depth", "auto", "hood.aboveRim", "auto",
             "hood.beads[1].fromTop", "3 in");
 
@@ -47,7 +48,8 @@ class DxfFileTest {
     void readByEzdxf(DxfUnit unit) throws Exception {
         Optional<String> python = Stream.of("python3", "/usr/bin/python3")
                 .filter(command -> OutsideProgram.works(command, "-c", "import ezdxf")).findFirst();
-        assumeTrue(python.isPresent(), "python3 with ezdxf (Debian: python3-ezdxf) is not there: the independent reader is left out");
+        assumeTrue(python.isPresent(),
+                "python3 with ezdxf (Debian: python3-ezdxf) is not there: the independent reader is left out");
         List<Written> files = write(unit);
         List<String> found = OutsideProgram.lines(List.of(python.get(), SCRIPTS.resolve("measure.py").toString()), paths(files));
         assertThat(found).hasSameSizeAs(files);
@@ -59,11 +61,14 @@ class DxfFileTest {
             assertThat(fields[2]).as("unit").isEqualTo(unit == DxfUnit.MM ? "4" : "1");
             assertThat(Integer.parseInt(fields[3])).as("outline and holes: " + found.get(i)).isEqualTo(1 + blank.holes().size());
             assertThat(Double.parseDouble(fields[4]) * mm).as("gap: " + found.get(i)).isLessThan(0.001);
-            assertThat(Double.parseDouble(fields[5]) * mm * mm).as("area: " + found.get(i)).isCloseTo(blank.areaMm2(), within(0.01));
-            assertThat(Double.parseDouble(fields[6]) * mm).as("length: " + found.get(i)).isCloseTo(length(blank, Layer.CUT), within(0.001));
+            assertThat(Double.parseDouble(fields[5]) * mm * mm).as("area: " + found.get(i))
+                    .isCloseTo(blank.areaMm2(), within(0.01));
+            assertThat(Double.parseDouble(fields[6]) * mm).as("length: " + found.get(i))
+                    .isCloseTo(length(blank, Layer.CUT), within(0.001));
             assertThat(fields[7]).as("holes outside: " + found.get(i)).isEqualTo("0");
             assertThat(fields[8]).as("duplicates: " + found.get(i)).isEqualTo("0");
-            assertThat(Double.parseDouble(fields[9]) * mm).as("bends: " + found.get(i)).isCloseTo(length(blank, Layer.BEND), within(0.001));
+            assertThat(Double.parseDouble(fields[9]) * mm).as("bends: " + found.get(i))
+                    .isCloseTo(length(blank, Layer.BEND), within(0.001));
         }
     }
 
@@ -87,9 +92,11 @@ class DxfFileTest {
     void namesAreEscapedAndTheStampIsThere() throws IOException {
         Drawing drawing = new Drawing.Builder("plate").cut(org.capwright.geom.Path.circle(Vec2.ZERO, 10)).build();
         Path file = folder.resolve("plate.dxf");
-        DxfFile.write(file, drawing, List.of("title"), new JobTag("M\u00fcller\nnorth", "B", "0123abcd", List.of("too tight")), DxfUnit.MM);
+        DxfFile.write(file, drawing, List.of("title"), new JobTag("M\u00fcller\nnorth", "B", "0123abcd", List.of("too tight")),
+                DxfUnit.MM);
         String text = Files.readString(file, StandardCharsets.US_ASCII);
-        assertThat(text).contains("M\\U+00FCller north, revision B, stamp 0123abcd").contains("FOUL: too tight").endsWith("EOF\n");
+        assertThat(text).contains("M\\U+00FCller north, revision B, stamp 0123abcd").contains("FOUL: too tight")
+                .endsWith("EOF\n");
     }
 
     @Test
@@ -97,7 +104,8 @@ class DxfFileTest {
         Drawing drawing = new Drawing.Builder("lines").cut(org.capwright.geom.Path.circle(Vec2.ZERO, 50))
                 .mark(line(0, 0, 0, 10)).mark(line(0, 15, 0, 5)).mark(line(0, 20, 0, 30)).mark(line(5, 5, -5, 5)).build();
         assertThat(LinesOnce.of(drawing, Layer.MARK).stream().map(org.capwright.geom.Path::length).sorted().toList())
-                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b)).containsExactly(10.0, 10.0, 15.0);
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b))
+                        .containsExactly(10.0, 10.0, 15.0);
     }
 
     private static org.capwright.geom.Path line(double x1, double y1, double x2, double y2) {

@@ -79,8 +79,10 @@ class NoOverlapTest {
                     texts.subList(0, i).stream().filter(other -> text.overlaps(other, TOUCH_MM))
                             .forEach(other -> found.add(where + text.words() + " on " + other.words()));
                     lines.stream().filter(line -> text.crossedBy(line.from(), line.to(), TOUCH_MM)).limit(1)
-                            .forEach(line -> found.add(where + text.words() + " on a line from " + line.from() + " to " + line.to()));
-                    if (text.corners(0).stream().anyMatch(p -> p.x() < EDGE_MM || p.y() < EDGE_MM || p.x() > width - EDGE_MM || p.y() > height - EDGE_MM)) {
+                            .forEach(line -> found.add(where + text.words() + " on a line from " + line.from() + " to "
+                                    + line.to()));
+                    if (text.corners(0).stream().anyMatch(p -> p.x() < EDGE_MM || p.y() < EDGE_MM || p.x() > width - EDGE_MM
+                            || p.y() > height - EDGE_MM)) {
                         found.add(where + text.words() + " off the paper");
                     }
                 }

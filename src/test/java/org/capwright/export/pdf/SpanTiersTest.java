@@ -19,7 +19,8 @@ class SpanTiersTest {
             int count = 1 + random.nextInt(12);
             for (int i = 0; i < count; i++) {
                 double from = random.nextDouble() * WIDE_MM;
-                wanted.add(new SpanTiers.Wanted(i, from, from + 0.5 + random.nextDouble() * (WIDE_MM - from), 8 + random.nextDouble() * 25));
+                wanted.add(new SpanTiers.Wanted(i, from, from + 0.5 + random.nextDouble() * (WIDE_MM - from), 8
+                        + random.nextDouble() * 25));
             }
             List<SpanTiers.Placed> placed = SpanTiers.place(wanted, -40, WIDE_MM + 40);
             assertThat(placed).as("seed " + seed).hasSize(count);
@@ -35,7 +36,8 @@ class SpanTiersTest {
         double from = one.textFrom();
         double to = from + one.wanted().textMm();
         if (one != other && one.tier() == other.tier()) {
-            assertThat(from < other.textFrom() + other.wanted().textMm() && other.textFrom() < to).as("values, seed " + seed).isFalse();
+            assertThat(from < other.textFrom() + other.wanted().textMm() && other.textFrom() < to).as("values, seed " + seed)
+                    .isFalse();
             assertThat(from < other.lineTo() && other.lineFrom() < to).as("value on a line, seed " + seed).isFalse();
         }
         if (other.tier() >= one.tier()) {

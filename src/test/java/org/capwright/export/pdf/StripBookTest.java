@@ -27,12 +27,17 @@ class StripBookTest {
     @TempDir
     private Path folder;
 
-    /** A butt-welded sleeve's strips are as long as the circles they lie on; worked girth 57.1035 in (trade handbook, section 5). */
+    /**
+     * A butt-welded sleeve's strips are as long as the circles they lie on; worked girth 57.1035 in (trade handbook,
+     * section 5).
+     */
     @Test
     void lengthsAreGirths() {
         assertThat(strip("sleeve", StationStrip.Face.FLAT).lengthMm() / 25.4).isCloseTo(57.1035, within(0.0001));
-        assertThat(strip("sleeve", StationStrip.Face.OUTSIDE).lengthMm()).isCloseTo(2 * Math.PI * cap.sleeve().outsideRadiusMm(), within(1e-9));
-        assertThat(strip("sleeve", StationStrip.Face.INSIDE).lengthMm()).isCloseTo(2 * Math.PI * cap.sleeve().insideRadiusMm(), within(1e-9));
+        assertThat(strip("sleeve", StationStrip.Face.OUTSIDE).lengthMm())
+                .isCloseTo(2 * Math.PI * cap.sleeve().outsideRadiusMm(), within(1e-9));
+        assertThat(strip("sleeve", StationStrip.Face.INSIDE).lengthMm())
+                .isCloseTo(2 * Math.PI * cap.sleeve().insideRadiusMm(), within(1e-9));
     }
 
     /** Standoffs stand a sixth of the circle apart, on whichever face; inside, the order is turned round. */
@@ -40,14 +45,17 @@ class StripBookTest {
     void standoffsAreEvenlySpaced() {
         for (StationStrip.Face face : List.of(StationStrip.Face.OUTSIDE, StationStrip.Face.INSIDE)) {
             double radius = face == StationStrip.Face.OUTSIDE ? cap.hood().outsideRadiusMm() : cap.hood().insideRadiusMm();
-            List<StationStrip.Mark> rivets = strip("hood", face).marks().stream().filter(mark -> mark.what().startsWith("standoff")).toList();
+            List<StationStrip.Mark> rivets = strip("hood", face).marks().stream()
+                    .filter(mark -> mark.what().startsWith("standoff")).toList();
             assertThat(rivets).hasSize(6);
             for (int i = 1; i < 6; i++) {
                 assertThat(rivets.get(i).atMm() - rivets.get(i - 1).atMm()).isCloseTo(radius * Math.PI / 3, within(1e-6));
             }
         }
-        List<String> outside = strip("sleeve", StationStrip.Face.OUTSIDE).marks().stream().map(StationStrip.Mark::what).filter(what -> what.startsWith("quarter")).toList();
-        List<String> inside = new ArrayList<>(strip("sleeve", StationStrip.Face.INSIDE).marks().stream().map(StationStrip.Mark::what).filter(what -> what.startsWith("quarter")).toList());
+        List<String> outside = strip("sleeve", StationStrip.Face.OUTSIDE).marks().stream().map(StationStrip.Mark::what)
+                .filter(what -> what.startsWith("quarter")).toList();
+        List<String> inside = new ArrayList<>(strip("sleeve", StationStrip.Face.INSIDE).marks().stream()
+                .map(StationStrip.Mark::what).filter(what -> what.startsWith("quarter")).toList());
         java.util.Collections.reverse(inside);
         assertThat(inside).isEqualTo(outside).hasSize(4);
     }
@@ -58,7 +66,8 @@ class StripBookTest {
         for (Paper paper : List.of(Paper.LETTER, Paper.A4)) {
             StationStrip strip = strip("hood", StationStrip.Face.OUTSIDE);
             Path file = folder.resolve("strip.pdf");
-            StripBook.write(file, List.of(strip), PrintSetup.of(paper), JobTag.of(cap.job(), "0123abcd", List.of()), Writing.of(cap).format());
+            StripBook.write(file, List.of(strip), PrintSetup.of(paper), JobTag.of(cap.job(), "0123abcd", List.of()),
+                    Writing.of(cap).format());
             List<Double> found = stations(file);
             for (StationStrip.Mark mark : strip.marks()) {
                 assertThat(found).as(mark + " on " + paper).anyMatch(at -> Math.abs(at - mark.atMm()) < 0.02);
@@ -75,13 +84,15 @@ class StripBookTest {
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
             for (int page = 0; page < document.getNumberOfPages(); page++) {
                 List<Strokes.Line> lines = Strokes.of(document.getPage(page)).lines();
-                List<Strokes.Line> bases = lines.stream().filter(line -> Math.abs(line.penMm() - DrawingStyle.WIDE_MM) < 0.01 && line.dy() < 0.01)
+                List<Strokes.Line> bases = lines.stream().filter(line -> Math.abs(line.penMm() - DrawingStyle.WIDE_MM) < 0.01
+                        && line.dy() < 0.01)
                         .sorted(Comparator.comparingDouble(line -> -line.from().y())).toList();
                 for (Strokes.Line base : bases) {
                     double left = base.from().x();
                     double from = start;
                     lines.stream().filter(line -> Math.abs(line.dy() - StripBook.TICK_MM) < 0.01 && line.dx() < 0.01
-                            && Math.abs(line.from().y() - base.from().y()) < 0.01).forEach(line -> stations.add(from + line.from().x() - left));
+                            && Math.abs(line.from().y() - base.from().y()) < 0.01)
+                                    .forEach(line -> stations.add(from + line.from().x() - left));
                     start += base.dx() - Tiling.OVERLAP_MM;
                 }
             }

@@ -106,7 +106,8 @@ final class Strokes extends PDFGraphicsStreamEngine {
     private static Line clipped(Raw raw, Bounds clip, double width) {
         Vec2 d = raw.to().minus(raw.from());
         double[] p = {-d.x(), d.x(), -d.y(), d.y()};
-        double[] q = {raw.from().x() - clip.minX(), clip.maxX() - raw.from().x(), raw.from().y() - clip.minY(), clip.maxY() - raw.from().y()};
+        double[] q = {raw.from().x() - clip.minX(), clip.maxX() - raw.from().x(), raw.from().y() - clip.minY(),
+                clip.maxY() - raw.from().y()};
         double first = 0;
         double last = 1;
         for (int i = 0; i < 4; i++) {
@@ -119,7 +120,8 @@ final class Strokes extends PDFGraphicsStreamEngine {
                 last = Math.min(last, q[i] / p[i]);
             }
         }
-        return first > last || d.norm() == 0 ? null : new Line(raw.from().plus(d.times(first)), raw.from().plus(d.times(last)), width, raw.curve());
+        return first > last || d.norm() == 0 ? null : new Line(raw.from().plus(d.times(first)), raw.from().plus(d.times(last)),
+                width, raw.curve());
     }
 
     @Override

@@ -38,7 +38,8 @@ final class Texts extends PDFTextStripper {
         private boolean separates(Text other, double shrink) {
             List<Vec2> corners = other.corners(shrink).stream().map(this::local).toList();
             return corners.stream().allMatch(p -> p.x() <= shrink) || corners.stream().allMatch(p -> p.x() >= length - shrink)
-                    || corners.stream().allMatch(p -> p.y() <= shrink) || corners.stream().allMatch(p -> p.y() >= height - shrink);
+                    || corners.stream().allMatch(p -> p.y() <= shrink) || corners.stream()
+                            .allMatch(p -> p.y() >= height - shrink);
         }
 
         /** Whether a straight line runs through the box. */

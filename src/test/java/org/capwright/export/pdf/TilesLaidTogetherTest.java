@@ -48,7 +48,8 @@ class TilesLaidTogetherTest {
         boolean dark(double x, double y) {
             int px = (int) Math.floor(x / MM_PER_PIXEL);
             int py = (int) Math.floor((heightMm - y) / MM_PER_PIXEL);
-            return px >= 0 && py >= 0 && px < picture.getWidth() && py < picture.getHeight() && (picture.getRGB(px, py) & 0xFF) < DARK;
+            return px >= 0 && py >= 0 && px < picture.getWidth() && py < picture.getHeight()
+                    && (picture.getRGB(px, py) & 0xFF) < DARK;
         }
 
         boolean darkNear(Vec2 p) {
@@ -70,7 +71,8 @@ class TilesLaidTogetherTest {
         Cap cap = Demos.cap(demo);
         Blank blank = Blanks.of(cap).stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
         Path file = folder.resolve("templates.pdf");
-        TemplateBook.write(file, List.of(blank), paper, false, JobTag.of(cap.job(), "0123abcd", List.of()), Writing.of(cap).format());
+        TemplateBook.write(file, List.of(blank), paper, false, JobTag.of(cap.job(), "0123abcd", List.of()), Writing.of(cap)
+                .format());
         List<Sheet> sheets = read(file);
         assertThat(sheets).hasSizeGreaterThan(3);
         Tiling tiling = TilePages.tiling(blank, paper);
@@ -79,7 +81,8 @@ class TilesLaidTogetherTest {
             area = PageFrame.area(paper.heightMm(), paper.widthMm());
         }
         // only the first tile's place on the leaf is taken from the program; all others follow from the crosses
-        Vec2 first = new Vec2(tiling.tiles().get(0).window().minX() - area.minX(), tiling.tiles().get(0).window().minY() - area.minY());
+        Vec2 first = new Vec2(tiling.tiles().get(0).window().minX() - area.minX(), tiling.tiles().get(0).window()
+                .minY() - area.minY());
         Map<Sheet, Vec2> places = places(sheets, first);
         assertThat(places).hasSameSizeAs(sheets);
         check(blank, places, area);
@@ -114,9 +117,11 @@ class TilesLaidTogetherTest {
         while (!next.isEmpty()) {
             Sheet lies = next.poll();
             for (Sheet sheet : sheets) {
-                sheet.crosses().keySet().stream().filter(lies.crosses()::containsKey).findFirst().filter(n -> !places.containsKey(sheet))
+                sheet.crosses().keySet().stream().filter(lies.crosses()::containsKey).findFirst()
+                        .filter(n -> !places.containsKey(sheet))
                         .ifPresent(number -> {
-                            places.put(sheet, places.get(lies).plus(lies.crosses().get(number)).minus(sheet.crosses().get(number)));
+                            places.put(sheet, places.get(lies).plus(lies.crosses().get(number))
+                                    .minus(sheet.crosses().get(number)));
                             next.add(sheet);
                         });
             }
@@ -142,14 +147,18 @@ class TilesLaidTogetherTest {
         return sheets;
     }
 
-    /** Crosses: where to look is read from the file, where they are from the picture, their numbers from the writing next to them. */
+    /**
+     * Crosses: where to look is read from the file, where they are from the picture, their numbers from the writing
+     * next to them.
+     */
     private static Map<Integer, Vec2> crosses(Sheet sheet, List<Strokes.Line> lines, List<Texts.Text> texts) {
         Map<Integer, Vec2> crosses = new HashMap<>();
         List<Texts.Text> numbers = texts.stream().filter(text -> text.words().matches("\\d+")).toList();
         for (Strokes.Line level : lines) {
             if (Math.abs(level.dx() - 8) < 0.01 && level.dy() < 0.01) {
                 Vec2 middle = level.from().plus(level.to()).times(0.5);
-                Texts.Text number = numbers.stream().min(Comparator.comparingDouble(text -> text.at().distance(middle))).orElseThrow();
+                Texts.Text number = numbers.stream().min(Comparator.comparingDouble(text -> text.at().distance(middle)))
+                        .orElseThrow();
                 crosses.put(Integer.parseInt(number.words()), pictured(sheet, middle));
             }
         }
