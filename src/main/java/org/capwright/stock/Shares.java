@@ -9,11 +9,13 @@ final class Shares {
     /** Share of the time of later groups that is kept for them. */
     private static final double KEPT = 0.5;
 
+    private final double work;
     private final double seconds;
     private final double[] shares;
     private final long begin = System.nanoTime();
 
-    Shares(double seconds, List<NestTask> tasks) {
+    Shares(double workSeconds, double seconds, List<NestTask> tasks) {
+        this.work = workSeconds;
         this.seconds = seconds;
         double all = tasks.stream().mapToInt(task -> task.pieces() + EVERY_GROUP).sum();
         this.shares = tasks.stream().mapToDouble(task -> (task.pieces() + EVERY_GROUP) / all).toArray();
@@ -21,7 +23,7 @@ final class Shares {
 
     /** Work of a group, the same on every machine. */
     double workSeconds(int group) {
-        return seconds * shares[group];
+        return work * shares[group];
     }
 
     /** Time that a group may take now. */

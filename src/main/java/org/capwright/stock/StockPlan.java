@@ -30,12 +30,13 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
     /**
      * How long to search.
      *
-     * @param seconds at most, for all groups together; what one group leaves over the next ones may use
+     * @param workSeconds how much to search in all: what a usual desktop does in so many seconds
+     * @param seconds at most by the clock, for all groups together; what one group leaves over the next ones may use
      * @param seed seed of the search
      * @param better told of every better group, on the calling thread
      * @param cancelled asked now and then; true keeps the best so far
      */
-    public record Options(double seconds, long seed, Consumer<SheetGroup> better, BooleanSupplier cancelled) {
+    public record Options(double workSeconds, double seconds, long seed, Consumer<SheetGroup> better, BooleanSupplier cancelled) {
         /** How long a user is made to wait if he says nothing. */
         public static final double USUAL_SECONDS = 2;
 
@@ -47,7 +48,7 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
          * @return the options
          */
         public static Options of(double seconds, long seed) {
-            return new Options(seconds, seed, group -> { }, () -> false);
+            return new Options(seconds, seconds, seed, group -> { }, () -> false);
         }
     }
 
@@ -67,7 +68,7 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
             }
         });
         List<NestTask> tasks = kinds.stream().map(kind -> SheetGroup.task(kind, jobs, shop)).toList();
-        Shares shares = new Shares(options.seconds(), tasks);
+        Shares shares = new Shares(options.workSeconds(), options.seconds(), tasks);
         List<SheetGroup> groups = new ArrayList<>();
         for (int i = 0; i < kinds.size(); i++) {
             Sheet kind = kinds.get(i);
