@@ -19,7 +19,10 @@ final class StandoffClearance {
     private final List<Span> spans;
 
     /** Azimuths that a standoff, or a mirror image of it, takes up, in [0, pi/2]. */
-    private record Span(double fromRad, double toRad) {
+    private record Span(Turn from, Turn to) {
+        boolean holds(Vec3 place) {
+            return place.y() * from.cosine() >= place.x() * from.sine() && place.y() * to.cosine() <= place.x() * to.sine();
+        }
     }
 
     private StandoffClearance(Leaf leaf, Standoff standoff) {
@@ -32,7 +35,8 @@ final class StandoffClearance {
     }
 
     static Clearance of(Leaf leaf, Standoff standoff, double stopRad) {
-        return Clearance.search(Pair.LIP_STANDOFF, leaf.number(), stopRad, new StandoffClearance(leaf, standoff)::at);
+        return Clearance.search(Pair.LIP_STANDOFF, leaf.number(), stopRad, new StandoffClearance(leaf, standoff)::at,
+                OpeningSearch.KINKED);
     }
 
     /** A bracket spans from its web to the farther edge of its wider flange. The leaves' mirror images are as good as its own. */
@@ -43,9 +47,8 @@ final class StandoffClearance {
             double from = standoff.azimuthRad(i) - standoff.outerHalfRad();
             for (double first : new double[] {from, -from - width, Math.PI - from - width, from - Math.PI}) {
                 double turned = first - 2 * Math.PI * Math.floor((first + Math.PI) / (2 * Math.PI));
-                Span span = new Span(Math.max(0, turned), Math.min(Math.PI / 2, turned + width));
-                if (span.fromRad() <= span.toRad()) {
-                    spans.add(span);
+                if (turned <= Math.PI / 2 && turned + width >= 0) {
+                    spans.add(new Span(Turn.of(Math.max(0, turned)), Turn.of(Math.min(Math.PI / 2, turned + width))));
                 }
             }
         }
@@ -61,16 +64,15 @@ final class StandoffClearance {
             }
             for (LeafShape.Point end : hingeEnds) {
                 Vec3 where = motion.at(end.u(), end.w(), end.y(), open);
-                double azimuth = Math.atan2(where.y(), where.x());
-                nearest = azimuth < span.fromRad() || azimuth > span.toRad() ? nearest : nearest.orNearer(above(where));
+                nearest = span.holds(where) ? nearest.orNearer(above(where)) : nearest;
             }
         }
         return nearest;
     }
 
     private Nearness over(Span span, LeafShape.ArcEdge lip, Turn open) {
-        double u = Math.max(lip.fromU(), uAt(span.toRad(), lip, open));
-        if (u > Math.min(lip.toU(), uAt(span.fromRad(), lip, open))) {
+        double u = Math.max(lip.fromU(), uAt(span.to(), lip, open));
+        if (u > Math.min(lip.toU(), uAt(span.from(), lip, open))) {
             return Nearness.NONE;
         }
         double x = motion.axisMm() + u;
@@ -85,9 +87,9 @@ final class StandoffClearance {
      * The u that has come to an azimuth A: {@code sqrt(R^2 - a^2) cos A = (a C + k) sin A} with {@code a = x_r + u} and
      * {@code k = x_r (1 - C) - w S}.
      */
-    private double uAt(double azimuth, LeafShape.ArcEdge lip, Turn open) {
-        double c = Math.cos(azimuth);
-        double s = Math.sin(azimuth);
+    private double uAt(Turn azimuth, LeafShape.ArcEdge lip, Turn open) {
+        double c = azimuth.cosine();
+        double s = azimuth.sine();
         double k = motion.axisMm() * (1 - open.cosine()) - lip.w() * open.sine();
         double m = c * c + s * s * open.cosine() * open.cosine();
         double root = lip.radiusMm() * lip.radiusMm() * m - s * s * k * k;

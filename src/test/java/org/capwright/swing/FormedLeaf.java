@@ -10,7 +10,9 @@ import org.capwright.part.Leaf;
  * sheet. Flanges end where their lips meet in plan, mitred through the sheet.
  */
 final class FormedLeaf {
-    private static final int LEVELS = 6;
+    private static final int LEVELS = 5;
+    private static final double EVENLY = 1;
+    private static final double CROWDED = 2;
 
     private final Leaf leaf;
     private final double sine;
@@ -34,10 +36,18 @@ final class FormedLeaf {
         double f = leaf.curveFlangeMm();
         for (int level = 0; level <= LEVELS; level++) {
             double v = f * level / LEVELS;
-            rows.add(arc(leaf.slab().radiusMm() + v * cosine, top - v * sine, v * cosine, along));
+            rows.add(arc(leaf.slab().radiusMm() + v * cosine, top - v * sine, v * cosine, along, EVENLY));
         }
-        rows.add(arc(leaf.slab().radiusMm() + f * cosine - thick * sine, top - f * sine - thick * cosine, f * cosine, along));
+        rows.add(arc(leaf.slab().radiusMm() + f * cosine - thick * sine, top - f * sine - thick * cosine, f * cosine, along, EVENLY));
         return rows;
+    }
+
+    /** Both edges of the curved flange's lip, crowded towards the hinge corner, where they sink; and the hinge flange's end. */
+    List<double[][]> lips(int along) {
+        double f = leaf.curveFlangeMm();
+        return List.of(arc(leaf.slab().radiusMm() + f * cosine, top - f * sine, f * cosine, along, CROWDED),
+                arc(leaf.slab().radiusMm() + f * cosine - thick * sine, top - f * sine - thick * cosine, f * cosine, along, CROWDED),
+                hingeEnd());
     }
 
     /** Inside of the curved flange, from where it would meet the underside to the inner edge of its lip. */
@@ -50,7 +60,7 @@ final class FormedLeaf {
         double rootRadius = lipRadius - (rootW - lipW) * cosine / sine;
         for (int level = 0; level <= LEVELS; level++) {
             double s = (double) level / LEVELS;
-            rows.add(arc(rootRadius + (lipRadius - rootRadius) * s, rootW + (lipW - rootW) * s, out * s, along));
+            rows.add(arc(rootRadius + (lipRadius - rootRadius) * s, rootW + (lipW - rootW) * s, out * s, along, EVENLY));
         }
         return rows;
     }
@@ -70,12 +80,12 @@ final class FormedLeaf {
         return rows;
     }
 
-    private double[][] arc(double radius, double w, double out, int along) {
+    private double[][] arc(double radius, double w, double out, int along, double crowded) {
         double from = Math.acos((leaf.slab().hingeEdgeMm() - out) / radius);
         double to = leaf.slab().freeChord() ? Math.acos(Math.min(1, (leaf.slab().freeEdgeMm() + out) / radius)) : 0;
         double[][] points = new double[along + 1][];
         for (int i = 0; i <= along; i++) {
-            double azimuth = from + (to - from) * i / along;
+            double azimuth = from + (to - from) * Math.pow((double) i / along, crowded);
             points[i] = new double[] {radius * Math.cos(azimuth) - leaf.rodAxisMm(), w, radius * Math.sin(azimuth)};
         }
         return points;

@@ -33,13 +33,17 @@ final class HoodSampler {
 
     private double row(Pose pose, double[][] row) {
         double least = at(pose, row[0]);
+        double before = pose.z(row[0]);
         for (int i = 1; i < row.length; i++) {
-            least = Math.min(least, Math.min(at(pose, row[i]), cut(pose, row[i - 1], row[i])));
-            if (nearBead(pose.z(row[i - 1]), pose.z(row[i]))) {
-                for (int k = 1; k < FINER; k++) {
-                    least = Math.min(least, at(pose, mix(row[i - 1], row[i], (double) k / FINER)));
-                }
+            double z = pose.z(row[i]);
+            least = Math.min(least, at(pose, row[i]));
+            if (before > top != z > top) {
+                least = Math.min(least, cut(pose, row[i - 1], row[i]));
             }
+            for (int k = 1; k < FINER && nearBead(before, z); k++) {
+                least = Math.min(least, at(pose, mix(row[i - 1], row[i], (double) k / FINER)));
+            }
+            before = z;
         }
         return least;
     }

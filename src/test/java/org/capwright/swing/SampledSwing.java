@@ -11,10 +11,11 @@ import org.capwright.part.Leaf;
 /** Every clearance of one leaf over its swing, sampled. */
 final class SampledSwing {
     private static final int SMOOTH = 70;
-    private static final int KINKED = 340;
-    private static final int FEW = 50;
-    private static final int MANY = 260;
-    private static final int LIP = 1500;
+    private static final int KINKED = 240;
+    private static final int FEW = 40;
+    private static final int MANY = 220;
+    private static final int LIP = 400;
+    private static final double NEAR_RAD = 0.02;
 
     private final Cap cap;
     private final Leaf leaf;
@@ -39,13 +40,10 @@ final class SampledSwing {
         least.put(Pair.HEEL_FLOOR, floor(heel));
         List<double[][]> inside = formed.inside(FEW);
         least.put(Pair.LEAF_SLEEVE, smooth.least(pose -> sampler.sleeve(pose, inside)));
-        List<double[][]> curve = formed.curve(LIP);
-        List<double[][]> lip = curve.subList(curve.size() - 2, curve.size());
-        List<double[][]> lips = new ArrayList<>(lip);
-        lips.add(formed.hingeEnd());
-        least.put(Pair.LIP_STANDOFF, smooth.least(pose -> sampler.standoff(pose, lips)));
-        double half = cap.gutters().get(leaf.number() - 1).outsideWidthMm() / 2;
-        least.put(Pair.FLANGE_SPOUT, smooth.least(pose -> sampler.spout(pose, half)));
+        List<double[][]> few = formed.lips(FEW * 2);
+        List<double[][]> many = formed.lips(LIP);
+        least.put(Pair.LIP_STANDOFF, kinked.least(pose -> sampler.standoff(pose, few), pose -> sampler.standoff(pose, many)));
+        least.put(Pair.FLANGE_SPOUT, spout());
         least.put(Pair.LEAF_BUSHING, sampler.bushing());
         if (leaf.number() == 1) {
             List<double[][]> rows = new ArrayList<>(heel);
@@ -56,6 +54,15 @@ final class SampledSwing {
             outward(least);
         }
         return least;
+    }
+
+    /** The flange's inside round the outboard corner of the spout's end. */
+    private double spout() {
+        Gutter gutter = cap.gutters().get(leaf.number() - 1);
+        double half = gutter.outsideWidthMm() / 2;
+        double azimuth = Math.atan2(gutter.endMm(half), gutter.jointMm() + half);
+        List<double[][]> inside = sampler.formed().insideNear(azimuth, NEAR_RAD, FEW);
+        return smooth.least(pose -> sampler.spout(pose, inside));
     }
 
     private double hood() {

@@ -1,5 +1,6 @@
 package org.capwright.swing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.capwright.part.Cap;
 import org.capwright.part.Gutter;
@@ -16,11 +17,13 @@ final class Sampler {
     private final Cap cap;
     private final Leaf leaf;
     private final FormedLeaf formed;
+    private final List<double[]> standoffs;
 
     Sampler(Cap cap, Leaf leaf) {
         this.cap = cap;
         this.leaf = leaf;
         this.formed = new FormedLeaf(leaf);
+        this.standoffs = standoffs(cap.standoff());
     }
 
     /** The heel and the outboard wall of its gutter, as far as the heel is below the rim. */
@@ -87,13 +90,13 @@ final class Sampler {
         double a = 0.5;
         double b = 0.5;
         double least = Double.POSITIVE_INFINITY;
-        for (double half = 0.5; half > 1e-4; half /= 4) {
+        for (double half = 0.5; half > 1e-4; half /= 3) {
             double nearA = a;
             double nearB = b;
-            for (int i = -8; i <= 8; i++) {
-                for (int k = -8; k <= 8; k++) {
-                    double s = Math.max(0, Math.min(1, nearA + half * i / 8));
-                    double t = Math.max(0, Math.min(1, nearB + half * k / 8));
+            for (int i = -4; i <= 4; i++) {
+                for (int k = -4; k <= 4; k++) {
+                    double s = Math.max(0, Math.min(1, nearA + half * i / 4));
+                    double t = Math.max(0, Math.min(1, nearB + half * k / 4));
                     double dx = one[0][0] + (one[1][0] - one[0][0]) * s - other[0][0] - (other[1][0] - other[0][0]) * t;
                     double dz = one[0][1] + (one[1][1] - one[0][1]) * s - other[0][1] - (other[1][1] - other[0][1]) * t;
                     double d = Math.sqrt(dx * dx + dz * dz);
@@ -110,16 +113,21 @@ final class Sampler {
 
     /** A leaf's section and the box of the next joint's stop bar. */
     double bar(Pose pose, List<double[][]> rows) {
-        StopBar bar = cap.stops().get(leaf.number());
         double least = Double.POSITIVE_INFINITY;
         for (double[][] row : rows) {
             for (double[] p : row) {
-                double dx = Math.max(0, Math.abs(pose.x(p) - bar.jointMm()) - bar.halfWidthMm());
-                double dz = Math.max(0, Math.max(bar.cornerZMm() - pose.z(p), pose.z(p) - bar.cornerZMm() - bar.depthMm()));
-                least = Math.min(least, Math.sqrt(dx * dx + dz * dz));
+                least = Math.min(least, bar(at(pose, p)));
             }
         }
         return least;
+    }
+
+    /** A place, x and z, and that box. */
+    double bar(double[] place) {
+        StopBar bar = cap.stops().get(leaf.number());
+        double dx = Math.max(0, Math.abs(place[0] - bar.jointMm()) - bar.halfWidthMm());
+        double dz = Math.max(0, Math.max(bar.cornerZMm() - place[1], place[1] - bar.cornerZMm() - bar.depthMm()));
+        return Math.sqrt(dx * dx + dz * dz);
     }
 
     /** Twice the distance from the plane between the middle pair. */
@@ -147,29 +155,44 @@ final class Sampler {
         return least;
     }
 
-    /** Whether an azimuth, or that of a mirror image, is over a standoff: from its web to the far edge of its wider flange. */
     private boolean overStandoff(double azimuth) {
-        Standoff standoff = cap.standoff();
-        double width = 2 * Math.max(standoff.outerHalfRad(), standoff.innerHalfRad());
-        for (double image : new double[] {azimuth, -azimuth, Math.PI - azimuth, Math.PI + azimuth}) {
-            for (int i = 0; i < standoff.count(); i++) {
-                double from = standoff.azimuthRad(i) - standoff.outerHalfRad();
-                double past = (image - from) % (2 * Math.PI);
-                if ((past < 0 ? past + 2 * Math.PI : past) <= width) {
-                    return true;
-                }
+        for (double[] span : standoffs) {
+            if (azimuth >= span[0] && azimuth <= span[1]) {
+                return true;
             }
         }
         return false;
     }
 
-    /** The flange's inside and an edge of the spout's end, an upright line: their distance in space. */
-    double spout(Pose pose, double across) {
+    /** Where standoffs are, from web to the far edge of the wider flange, with the mirror images that matter to this leaf. */
+    private static List<double[]> standoffs(Standoff standoff) {
+        List<double[]> spans = new ArrayList<>();
+        double full = 2 * Math.PI;
+        double width = 2 * Math.max(standoff.outerHalfRad(), standoff.innerHalfRad());
+        for (int i = 0; i < standoff.count(); i++) {
+            double from = standoff.azimuthRad(i) - standoff.outerHalfRad();
+            double to = from + width;
+            for (double[] image : List.of(new double[] {from, to}, new double[] {-to, -from},
+                    new double[] {Math.PI - to, Math.PI - from}, new double[] {Math.PI + from, Math.PI + to})) {
+                for (int turn = -3; turn <= 3; turn++) {
+                    double start = image[0] + turn * full;
+                    if (start < Math.PI && start + width > 0) {
+                        spans.add(new double[] {start, start + width});
+                    }
+                }
+            }
+        }
+        return spans;
+    }
+
+    /** The flange's inside and the outboard edge of the spout's end, an upright line: their distance in space. */
+    double spout(Pose pose, List<double[][]> inside) {
         Gutter gutter = cap.gutters().get(leaf.number() - 1);
-        double x = gutter.jointMm() + across;
-        double y = gutter.endMm(across);
+        double half = gutter.outsideWidthMm() / 2;
+        double x = gutter.jointMm() + half;
+        double y = gutter.endMm(half);
         double least = Double.POSITIVE_INFINITY;
-        for (double[][] row : formed.insideNear(Math.atan2(y, x), 0.03, FINE)) {
+        for (double[][] row : inside) {
             for (double[] p : row) {
                 double dz = Math.max(0, Math.max(pose.z(p), -gutter.outsideDepthMm() - pose.z(p)));
                 double dx = pose.x(p) - x;
@@ -202,6 +225,10 @@ final class Sampler {
             }
         }
         return end - farthest;
+    }
+
+    Leaf leaf() {
+        return leaf;
     }
 
     FormedLeaf formed() {
