@@ -16,7 +16,7 @@ import org.junit.jupiter.api.TestFactory;
 /** The rooms of the program: each knows only those before it, and the core knows no toolkit. No exceptions. */
 class ArchitectureTest {
     private static final List<String> ROOMS = List.of("units", "geom", "drawing", "metal", "job", "part", "blank",
-            "swing", "air", "check", "fitup", "stock", "price", "export", "store", "cli", "desk");
+            "swing", "air", "check", "layout", "fitup", "stock", "price", "export", "store", "cli", "desk");
     private static final List<String> OUTSIDE_THE_CORE = List.of("export", "store", "cli", "desk");
     private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.capwright");

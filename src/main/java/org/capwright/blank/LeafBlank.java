@@ -126,7 +126,7 @@ final class LeafBlank {
         drawing.station(Station.bottom(hingeBendMm, hinge.center().y(), "hinge bend"));
         drawing.station(Station.bottom(leaf.rodAxisMm(), hinge.center().y(), "rod axis"));
         drawing.station(Station.bottom(leaf.blankFreeEdgeMm(), 0, "free edge of the blank"));
-        drawing.station(Station.left(0, 0, "middle"));
+        drawing.station(Station.left(0, leaf.rodAxisMm(), "middle"));
         drawing.station(Station.left(hinge.chordLip().y(), hinge.chordLip().x(), "end of hinge flange"));
     }
 }

@@ -39,10 +39,10 @@ public final class Influences {
         return influences;
     }
 
-    /** Not the limits, and not the thickness of a sheet that goes by its gauge. */
+    /** Not the limits, not what stands apart from the design, and not the thickness of a sheet that goes by its gauge. */
     private static boolean countsFor(Cap cap, Input<?> input) {
         boolean byGauge = input.name().equals("thickness") && input.mayBeAuto() && cap.job().find(input).isEmpty();
-        return !input.path().startsWith("limits.") && !input.path().contains("[]") && !byGauge;
+        return !input.path().startsWith("limits.") && Inputs.ofDesign(input.path()) && !input.path().contains("[]") && !byGauge;
     }
 
     private static Optional<Influence> step(Cap cap, Input<?> input, Measure measure, double now, int steps) {

@@ -16,8 +16,6 @@ import org.capwright.units.Length;
 
 /** Checks of the swing: does anything touch, does the stop catch the leaf, does the hood cover it. */
 final class SwingChecks {
-    /** What a clearance must have beyond its limit to be clear: what a good shop holds; common practice, no source. */
-    static final double BAND_MM = Length.MM_PER_INCH / 64;
     private static final String COMMON = "common practice, no source";
 
     private final CapJob job;
@@ -38,7 +36,7 @@ final class SwingChecks {
         swing.stops().forEach(stop -> all.add(checks.contact(stop)));
         double over = cap.hood().aboveRimMm() - swing.tipHeightMm();
         all.add(Check.of("hood.tips", "hood over the open leaves' tips", Quantity.LENGTH, over,
-                Limit.atLeast(checks.mm(LimitInputs.TIP_COVER), BAND_MM, COMMON)));
+                Limit.atLeast(checks.mm(LimitInputs.TIP_COVER), SwingLimits.BAND_MM, COMMON)));
         return all;
     }
 
@@ -48,23 +46,9 @@ final class SwingChecks {
     }
 
     private Check check(Clearance clearance) {
-        String[] id = clearance.pair().word().split("\\.");
-        Limit limit = Limit.atLeast(mm(limitOf(clearance.pair())), BAND_MM, COMMON);
-        String[] words = clearance.pair().words().split(" ", 2);
-        String name = clearance.pair() == Pair.FLANGE_SPOUT || clearance.pair() == Pair.LIP_STANDOFF
-                ? clearance.pair().words() + ", leaf " + clearance.number() : words[0] + " " + clearance.number() + " " + words[1];
-        return new Check(id[0] + "." + clearance.number() + "." + id[1], name, Quantity.LENGTH, clearance.leastMm(), limit,
-                Optional.of(new Check.Place(clearance.where(), clearance.openRad())), false);
-    }
-
-    private static Input<Length> limitOf(Pair pair) {
-        return switch (pair) {
-            case LEAF_HOOD -> LimitInputs.LEAF_HOOD;
-            case HEEL_WALL, HEEL_FLOOR -> LimitInputs.HEEL;
-            case LIP_STANDOFF -> LimitInputs.LIP_STANDOFF;
-            case FLANGE_SPOUT -> LimitInputs.FLANGE_SPOUT;
-            case LEAF_SLEEVE, LEAF_LEAF, LEAF_NEXT, LEAF_BAR, LEAF_BUSHING -> LimitInputs.OTHER;
-        };
+        Pair pair = clearance.pair();
+        return new Check(SwingLimits.id(pair, clearance.number()), SwingLimits.words(pair, clearance.number()), Quantity.LENGTH,
+                clearance.leastMm(), SwingLimits.of(job, pair), Optional.of(new Check.Place(clearance.where(), clearance.openRad())), false);
     }
 
     /** The limit that is nearer counts. */
@@ -78,7 +62,7 @@ final class SwingChecks {
 
     private Check contact(StopContact stop) {
         return new Check("stop." + stop.number() + ".contact", "leaf " + stop.number() + " beyond its stop's contact", Quantity.LENGTH,
-                stop.marginMm(), Limit.atLeast(mm(LimitInputs.CONTACT), BAND_MM, COMMON),
+                stop.marginMm(), Limit.atLeast(mm(LimitInputs.CONTACT), SwingLimits.BAND_MM, COMMON),
                 Optional.of(new Check.Place(stop.where(), stop.openRad())), false);
     }
 

@@ -1,5 +1,6 @@
 /**
- * The command line: {@code check}, {@code figures} and {@code cut}, each on one job file. No axes and no units of its own:
+ * The command line: {@code check}, {@code buys}, {@code figures} and {@code cut}, each on one job file, {@code stamp} on
+ * a written file, {@code printer} on what printers get wrong. No axes and no units of its own:
  * a command reads the job, hands it to the core and prints or writes what comes back. Exit codes are in {@link
  * org.capwright.cli.Exit}. May import everything but the window, and picocli.
  *

@@ -11,10 +11,13 @@ public final class Inputs {
     public static final List<Group> GROUPS = List.of(JobInputs.GROUP, StackInputs.GROUP, SleeveInputs.GROUP,
             HoodInputs.GROUP, LeafInputs.GROUP, RodInputs.RODS, RodInputs.BUSHINGS, RodInputs.DOUBLERS,
             GutterInputs.GROUP, StopInputs.GROUP, StandoffInputs.GROUP, AirInputs.GROUP, StockInputs.GROUP,
-            LimitInputs.GROUP);
+            LimitInputs.GROUP, FitInputs.GROUP, HeldInputs.GROUP, ToleranceInputs.GROUP);
     /** The lists of inputs that a job may hold any number of, by path. */
-    public static final List<String> LISTS = List.of(HoodInputs.BEADS);
+    public static final List<String> LISTS = List.of(HoodInputs.BEADS, FitInputs.STACK, FitInputs.SLEEVE,
+            FitInputs.HOOD_BORE, FitInputs.GAPS, FitInputs.RODS, FitInputs.LEAVES, FitInputs.COVERS, FitInputs.GUTTERS);
 
+    /** Groups that describe the work, not the design: changing them changes no part. */
+    private static final List<Group> APART = List.of(FitInputs.GROUP, HeldInputs.GROUP, ToleranceInputs.GROUP);
     private static final Map<String, Input<?>> BY_PATH = byPath();
 
     private Inputs() {
@@ -45,6 +48,16 @@ public final class Inputs {
         String index = path.substring(open + 1, close);
         boolean known = index.matches("\\d{1,3}") && BY_PATH.containsKey(general);
         return known ? Optional.of(BY_PATH.get(general).at(Integer.parseInt(index))) : Optional.empty();
+    }
+
+    /**
+     * Whether a path belongs to the design: readings, held parts and tolerances stand apart from it.
+     *
+     * @param path a path of a job
+     * @return false where no part depends on it
+     */
+    public static boolean ofDesign(String path) {
+        return APART.stream().noneMatch(group -> path.startsWith(group.key() + "."));
     }
 
     /** The known path nearest to a mistyped one. */

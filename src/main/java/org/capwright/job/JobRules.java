@@ -29,6 +29,7 @@ final class JobRules {
         rules.standoffs();
         rules.bushings();
         rules.joints();
+        rules.problems.addAll(FitRules.problems(job));
         return rules.problems;
     }
 

@@ -35,6 +35,21 @@ public final class HeelSweep {
      * @return the heel
      */
     public static HeelSweep of(double offsetMm, double rodRadiusMm, double flangeMm, double thicknessMm, double turnRad) {
+        return of(offsetMm, rodRadiusMm, flangeMm, thicknessMm, turnRad, thicknessMm + rodRadiusMm);
+    }
+
+    /**
+     * The heel of a leaf whose rod does not lie at the height drawn.
+     *
+     * @param offsetMm rod axis from the hinge flange's outside face, o
+     * @param rodRadiusMm rod radius, r
+     * @param flangeMm hinge flange depth along its outside, f_h
+     * @param thicknessMm leaf thickness, t
+     * @param turnRad turn of the flange from flat
+     * @param axisZMm rod axis above the rim, z_r
+     * @return the heel
+     */
+    public static HeelSweep of(double offsetMm, double rodRadiusMm, double flangeMm, double thicknessMm, double turnRad, double axisZMm) {
         double s = Math.sin(turnRad);
         double c = Math.cos(turnRad);
         double lipU = -offsetMm - flangeMm * c;
@@ -42,7 +57,7 @@ public final class HeelSweep {
         double root = thicknessMm * (1 - c) / s;
         double[] u = {-offsetMm, lipU, lipU + thicknessMm * s, -offsetMm + thicknessMm * s - root * c, 0};
         double[] w = {-rodRadiusMm, lipW, lipW - thicknessMm * c, -rodRadiusMm - thicknessMm, -rodRadiusMm - thicknessMm};
-        return new HeelSweep(thicknessMm + rodRadiusMm, u, w);
+        return new HeelSweep(axisZMm, u, w);
     }
 
     /**
@@ -53,7 +68,7 @@ public final class HeelSweep {
      */
     public static HeelSweep of(Leaf leaf) {
         return of(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm(), leaf.rodRadiusMm(), leaf.hingeFlangeMm(),
-                leaf.sheet().thicknessMm(), leaf.bend().turnRad());
+                leaf.sheet().thicknessMm(), leaf.bend().turnRad(), leaf.rodAxisZMm());
     }
 
     /**
@@ -63,10 +78,12 @@ public final class HeelSweep {
      * @return outboard of the rod axis (negative infinity where nothing is below the rim), and z
      */
     public Vec2 farthestBelowRim(double openRad) {
-        Vec2 last = at(u.length - 1, openRad);
+        double sine = Math.sin(openRad);
+        double cosine = Math.cos(openRad);
+        Vec2 last = at(u.length - 1, sine, cosine);
         Vec2 farthest = new Vec2(Double.NEGATIVE_INFINITY, 0);
         for (int i = 0; i < u.length; i++) {
-            Vec2 point = at(i, openRad);
+            Vec2 point = at(i, sine, cosine);
             if (point.y() <= 0 && point.x() > farthest.x()) {
                 farthest = point;
             }
@@ -95,8 +112,10 @@ public final class HeelSweep {
     }
 
     private Vec2 at(int i, double openRad) {
-        double s = Math.sin(openRad);
-        double c = Math.cos(openRad);
+        return at(i, Math.sin(openRad), Math.cos(openRad));
+    }
+
+    private Vec2 at(int i, double s, double c) {
         return new Vec2(u[i] * c - w[i] * s, axisZMm + u[i] * s + w[i] * c);
     }
 

@@ -4,12 +4,14 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import org.capwright.job.Inputs;
 import org.capwright.job.JobText;
 
 /**
  * Names what was typed for a job by a short fingerprint, so that a page can be matched with the job it was printed from.
- * Every text counts, name and notes too, since every text is printed somewhere; the order of the fields and the white
- * space of the file don't. It goes by what was typed: {@code 1/2 in} and {@code 0.5 in} have different stamps, and so
+ * Every text of the design counts, name and notes too, since every text is printed somewhere; readings, held parts and
+ * tolerances don't, so that a page printed before measuring still matches. Neither do the order of the fields and the white
+ * space of the file. It goes by what was typed: {@code 1/2 in} and {@code 0.5 in} have different stamps, and so
  * have a default left out and the same value typed.
  */
 public final class JobStamp {
@@ -27,8 +29,11 @@ public final class JobStamp {
     public static String of(JobText text) {
         StringBuilder all = new StringBuilder();
         // the length keeps one text that looks like two lines apart from two texts
-        JobOrder.ordered(text).forEach((path, typed) ->
-                all.append(path).append(' ').append(typed.length()).append(' ').append(typed).append('\n'));
+        JobOrder.ordered(text).forEach((path, typed) -> {
+            if (Inputs.ofDesign(path)) {
+                all.append(path).append(' ').append(typed.length()).append(' ').append(typed).append('\n');
+            }
+        });
         byte[] digest = sha256().digest(all.toString().getBytes(StandardCharsets.UTF_8));
         return HexFormat.of().formatHex(digest).substring(0, SHOWN_DIGITS);
     }

@@ -22,8 +22,14 @@ public final class StoreException extends RuntimeException {
         super(message, cause);
     }
 
-    /** A file that could not be read. */
-    static StoreException reading(Path file, IOException cause) {
+    /**
+     * A file that could not be read.
+     *
+     * @param file the file
+     * @param cause why
+     * @return the exception to throw
+     */
+    public static StoreException reading(Path file, IOException cause) {
         return new StoreException(file + " could not be read: " + reason(cause) + ".", cause);
     }
 

@@ -11,7 +11,7 @@ import org.capwright.part.Sleeve;
  * end: at the hinge corner, or where the arc passes the rim.
  */
 final class SleeveClearance {
-    private static final double AT_RIM_MM = 1e-9;
+    static final double AT_RIM_MM = 1e-9;
 
     private final Motion motion;
     private final double outsideMm;
@@ -20,11 +20,16 @@ final class SleeveClearance {
     private SleeveClearance(Leaf leaf, Sleeve sleeve) {
         this.motion = Motion.of(leaf);
         this.outsideMm = sleeve.outsideRadiusMm();
-        this.inside = List.of(LeafShape.innerRoot(leaf), LeafShape.innerLip(leaf));
+        this.inside = inside(leaf);
     }
 
     static Clearance of(Leaf leaf, Sleeve sleeve, double stopRad) {
         return Clearance.search(Pair.LEAF_SLEEVE, leaf.number(), stopRad, new SleeveClearance(leaf, sleeve)::at);
+    }
+
+    /** The inside of the curved flange: its root and its lip. */
+    static List<LeafShape.ArcEdge> inside(Leaf leaf) {
+        return List.of(LeafShape.innerRoot(leaf), LeafShape.innerLip(leaf));
     }
 
     private Nearness at(double openRad) {

@@ -21,7 +21,7 @@ final class SpoutClearance {
         this.motion = Motion.of(leaf);
         this.cornerX = gutter.jointMm() + gutter.outsideWidthMm() / 2;
         this.cornerMm = gutter.cornerRadiusMm();
-        this.inside = List.of(LeafShape.innerRoot(leaf), LeafShape.innerLip(leaf));
+        this.inside = SleeveClearance.inside(leaf);
     }
 
     static Clearance of(Leaf leaf, Gutter gutter, double stopRad) {

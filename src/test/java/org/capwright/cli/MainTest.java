@@ -149,6 +149,50 @@ class MainTest {
     }
 
     @Test
+    void fitSaysVerdictAndAdvice() {
+        assertThat(run("fit", DEMO)).isEqualTo(0);
+        assertThat(out.toString()).startsWith("CLEAR: heel 1 to gutter wall").contains("best shift of the hood", "fit.gaps[5].gap");
+        out.getBuffer().setLength(0);
+        String off = Path.of("demo-jobs", "woodwork-class.json").toString();
+        assertThat(run("fit", off)).isEqualTo(1);
+        assertThat(out.toString()).startsWith("FOUL: leaf 1 to hood, -x side,").contains("do: shift the hood ");
+    }
+
+    @Test
+    void fitWritesTheReadingSheet() {
+        Path to = folder.resolve("sheet");
+        assertThat(run("fit", DEMO, "--sheet", to.toString())).isEqualTo(0);
+        assertThat(to.resolve("reading-sheet.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void fitPrintsItsFigures() {
+        assertThat(run("fit", DEMO, "--json")).isEqualTo(0);
+        assertThat(out.toString()).contains("\"fit.hood.radius\"", "\"fit.hood.ovality\"", "\"fit.hood.ovality.azimuth\"", "\"fit.hood.shift.x\"",
+                "\"fit.hood.shift.y\"", "\"fit.leaf.1.least\"", "\"fit.shift.best.x\"", "\"fit.shift.best.y\"", "\"fit.shift.best.least\"",
+                "\"verdict\" : \"clear\"");
+    }
+
+    @Test
+    void toleranceGivesTheSameForTheSameSeed() {
+        assertThat(run("tolerance", DEMO, "--builds", "2000", "--seed", "5", "--json")).isEqualTo(0);
+        String first = out.toString();
+        assertThat(first).contains("\"tolerance.share\"", "\"tolerance.margin.p01\"", "\"tolerance.margin.leaf.1.hood.p01\"");
+        out.getBuffer().setLength(0);
+        run("tolerance", DEMO, "--builds", "2000", "--seed", "5", "--json");
+        assertThat(out.toString()).isEqualTo(first);
+        out.getBuffer().setLength(0);
+        assertThat(run("tolerance", DEMO, "--builds", "2000")).isEqualTo(0);
+        assertThat(out.toString()).contains("of 2000 builds keep every limit", "heel 1 to gutter wall", "annulus");
+    }
+
+    @Test
+    void tooFewBuildsAreRefused() {
+        assertThat(run("tolerance", DEMO, "--builds", "10")).isEqualTo(2);
+        assertThat(err.toString()).startsWith("--builds: \"10\": must be 100 to 10000000. Type a number in that range.");
+    }
+
+    @Test
     void figuresNameTheJob() {
         assertThat(run("figures", DEMO)).isEqualTo(0);
         assertThat(out.toString()).contains("Kiln room, pottery school");

@@ -78,12 +78,15 @@ class CutFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Brennofen M\u00fcller, Stra\u00dfe 5", "\u7a91\u5ba4\u6392\u6c14\u5e3d", "Hood \ud83d\udd25 \ud83d\ude80",
-        "\"quoted\" 'job'", "<b>&amp; ]]> <!-- x", "a,b;c\td", "line\nbreak", "", " ", "bell \u0007 and nul \u0000", "half a pair \ud83d",
+    @ValueSource(strings = {"Brennofen M\u00fcller, Stra\u00dfe 5", "\u7a91\u5ba4\u6392\u6c14\u5e3d",
+            "Hood \ud83d\udd25 \ud83d\ude80",
+        "\"quoted\" 'job'", "<b>&amp; ]]> <!-- x", "a,b;c\td", "line\nbreak", "", " ", "bell \u0007 and nul \u0000",
+                "half a pair \ud83d",
         "not a character \uffff", "e\u0301 \u05e9\u05dc\u05d5\u05dd \u0645\u0631\u062d\u0628\u0627",
         "averyveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryveryverylongname"})
     void oddTextsCrashNothing(String text) throws Exception {
-        Cap cap = Cap.solve(Jobs.kilnWith(Map.of("job.name", text, "job.customer", text, "job.notes", text, "job.revision", text)));
+        Cap cap = Cap.solve(Jobs.kilnWith(Map.of("job.name", text, "job.customer", text, "job.notes", text, "job.revision",
+                text)));
         CutFiles.write(folder, cap, List.of(), Paper.LETTER, false, "0123abcd");
         assertThat(csv()).isNotEmpty();
         for (String name : List.of("cut-list.pdf", "templates.pdf")) {
@@ -92,7 +95,7 @@ class CutFilesTest {
             }
         }
         try (var files = Files.list(folder.resolve("blanks"))) {
-            for (Path file : files.toList()) {
+            for (Path file : files.filter(one -> one.toString().endsWith(".svg")).toList()) {
                 String title = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile())
                         .getElementsByTagName("title").item(0).getTextContent();
                 assertThat(title).contains(": ");

@@ -25,10 +25,16 @@ class JobStampTest {
     }
 
     @Test
-    void everyTextCounts() {
+    void everyTextOfTheDesignCounts() {
         assertThat(JobStamp.of(JOB)).isNotEqualTo(JobStamp.of(JOB.with("job.notes", "mind the gap")))
                 .isNotEqualTo(JobStamp.of(JOB.with("stack.outsideDiameter", "18.0 in")))
                 .isNotEqualTo(JobStamp.of(JOB.with("stack.slip", "1/8 in")));
+    }
+
+    @Test
+    void readingsAndTolerancesDoNotChangeIt() {
+        assertThat(JobStamp.of(JOB)).isEqualTo(JobStamp.of(JOB.with("fit.sleeveGirth", "57 in").with("held.sleeve", "cut")
+                .with("fit.hoodBore[0].diameter", "22 in").with("tolerance.shift", "1/8 in")));
     }
 
     @Test

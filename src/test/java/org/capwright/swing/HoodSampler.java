@@ -25,7 +25,7 @@ final class HoodSampler {
         for (int i = 0; i < curve.size(); i++) {
             least = Math.min(least, row(pose, curve.get(i)));
             for (int k = 0; i > 0 && k < curve.get(i).length; k++) {
-                least = Math.min(least, cut(pose, curve.get(i - 1)[k], curve.get(i)[k]));
+                least = Math.min(least, between(pose, curve.get(i - 1)[k], curve.get(i)[k]));
             }
         }
         return least;
@@ -33,26 +33,24 @@ final class HoodSampler {
 
     private double row(Pose pose, double[][] row) {
         double least = at(pose, row[0]);
-        double before = pose.z(row[0]);
         for (int i = 1; i < row.length; i++) {
-            double z = pose.z(row[i]);
-            least = Math.min(least, at(pose, row[i]));
-            if (before > top != z > top) {
-                least = Math.min(least, cut(pose, row[i - 1], row[i]));
-            }
-            for (int k = 1; k < FINER && nearBead(before, z); k++) {
-                least = Math.min(least, at(pose, mix(row[i - 1], row[i], (double) k / FINER)));
-            }
-            before = z;
+            least = Math.min(least, Math.min(at(pose, row[i]), between(pose, row[i - 1], row[i])));
         }
         return least;
     }
 
-    /** Where the hood's top cuts the line between two points. */
-    private double cut(Pose pose, double[] p, double[] q) {
+    /** On the line between two points: where the hood's top cuts it, and close together where a bead stands in. */
+    private double between(Pose pose, double[] p, double[] q) {
         double z1 = pose.z(p);
         double z2 = pose.z(q);
-        return z1 > top == z2 > top ? Double.POSITIVE_INFINITY : inside - pose.out(mix(p, q, (top - z1) / (z2 - z1)));
+        double least = z1 > top == z2 > top ? Double.POSITIVE_INFINITY
+                : inside - pose.out(mix(p, q, (top - z1) / (z2 - z1)));
+        if (nearBead(z1, z2)) {
+            for (int k = 1; k < FINER; k++) {
+                least = Math.min(least, at(pose, mix(p, q, (double) k / FINER)));
+            }
+        }
+        return least;
     }
 
     /** Clearance of one point; infinite above the hood's top. */

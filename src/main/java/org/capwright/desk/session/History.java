@@ -16,7 +16,7 @@ public final class History<T> {
     private final Deque<T> past = new ArrayDeque<>();
     private final Deque<T> future = new ArrayDeque<>();
     private T present;
-    private String openKey = "";
+    private Optional<String> openKey = Optional.empty();
 
     /**
      * A history that begins with a state.
@@ -46,20 +46,20 @@ public final class History<T> {
         if (state.equals(present)) {
             return;
         }
-        if (!key.equals(openKey) || past.isEmpty()) {
+        if (!openKey.equals(Optional.of(key)) || past.isEmpty()) {
             past.addLast(present);
             if (past.size() > MOST) {
                 past.removeFirst();
             }
         }
-        openKey = key;
+        openKey = Optional.of(key);
         future.clear();
         present = state;
     }
 
     /** The next edit stands by itself, whatever its key. */
     public void seal() {
-        openKey = "";
+        openKey = Optional.empty();
     }
 
     /**

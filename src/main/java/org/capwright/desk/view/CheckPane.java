@@ -1,6 +1,8 @@
 package org.capwright.desk.view;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.control.Button;
@@ -23,6 +25,7 @@ import org.capwright.desk.session.Solved;
 final class CheckPane extends VBox {
     private final Session session;
     private final Attention attention;
+    private final Map<String, List<Remedy>> found = new HashMap<>();
     private final Label title = new Label();
     private final ObservableList<Check> checks = FXCollections.observableArrayList();
     private final ListView<Check> list = new ListView<>(checks);
@@ -57,6 +60,7 @@ final class CheckPane extends VBox {
         Check chosen = attention.checkProperty().get();
         List<Check> now = solved == null ? List.of() : solved.checks();
         if (!checks.equals(now)) {
+            found.clear();
             checks.setAll(now);
             attention.checkProperty().set(chosen == null ? null
                     : now.stream().filter(check -> check.id().equals(chosen.id())).findFirst().orElse(null));
@@ -111,7 +115,8 @@ final class CheckPane extends VBox {
         }
 
         private void remedies(VBox row, Check check, Solved solved) {
-            List<Remedy> remedies = Remedies.of(solved.cap(), solved.checks(), check);
+            // a list draws its cells often; a remedy is found once
+            List<Remedy> remedies = found.computeIfAbsent(check.id(), id -> Remedies.of(solved.cap(), solved.checks(), check));
             if (remedies.isEmpty()) {
                 row.getChildren().add(quiet(Remedies.sentence(remedies)));
             }

@@ -13,9 +13,12 @@ final class Canvas implements AutoCloseable {
     private static final float POINTS_PER_MM = 72 / 25.4f;
     /** Over this turn a cubic curve leaves its arc by less than 1e-7 of the radius. */
     private static final double CURVE_RAD = Math.toRadians(20);
+    /** How close the remembered ink keeps to curves. */
+    private static final double INK_MM = 0.05;
 
     private final PDPageContentStream stream;
     private final Typeface typeface;
+    private final Ink ink = new Ink();
 
     Canvas(PDPageContentStream stream, Typeface typeface) throws IOException {
         this.stream = stream;
@@ -23,6 +26,13 @@ final class Canvas implements AutoCloseable {
         stream.transform(Matrix.getScaleInstance(POINTS_PER_MM, POINTS_PER_MM));
         stream.setLineCapStyle(1);
         stream.setLineJoinStyle(1);
+    }
+
+    /** Draws everything that follows larger by factors, about a point that stays. */
+    void scale(double x, double y, double middleX, double middleY) throws IOException {
+        if (x != 1 || y != 1) {
+            stream.transform(new Matrix((float) x, 0, 0, (float) y, (float) (middleX * (1 - x)), (float) (middleY * (1 - y))));
+        }
     }
 
     /** Sets how lines look: width, grey (0 black), dashes. */
@@ -36,11 +46,13 @@ final class Canvas implements AutoCloseable {
         move(new Vec2(x1, y1));
         to(new Vec2(x2, y2));
         stream.stroke();
+        ink.line(new Vec2(x1, y1), new Vec2(x2, y2));
     }
 
     void box(Bounds box) throws IOException {
         rectangle(box);
         stream.stroke();
+        ink.box(box);
     }
 
     void fill(Bounds box, float grey) throws IOException {
@@ -68,6 +80,12 @@ final class Canvas implements AutoCloseable {
             stream.closePath();
         }
         stream.stroke();
+        ink.polyline(path.points(INK_MM / placement.scale()).stream().map(placement::apply).toList());
+    }
+
+    /** What has been drawn so far. */
+    Ink ink() {
+        return ink;
     }
 
     private void arc(Segment.Arc arc, Placement placement) throws IOException {
@@ -81,8 +99,30 @@ final class Canvas implements AutoCloseable {
             Vec2 first = placement.apply(start.plus(Vec2.polar(handle, from + Math.PI / 2)));
             Vec2 second = placement.apply(end.plus(Vec2.polar(handle, from + sweep - Math.PI / 2)));
             Vec2 last = placement.apply(end);
-            stream.curveTo((float) first.x(), (float) first.y(), (float) second.x(), (float) second.y(), (float) last.x(), (float) last.y());
+            stream.curveTo((float) first.x(), (float) first.y(), (float) second.x(), (float) second.y(), (float) last.x(),
+                    (float) last.y());
         }
+    }
+
+    /** An arrowhead with its tip at a point. */
+    void arrow(Vec2 tip, Vec2 direction) throws IOException {
+        Vec2 back = tip.minus(direction.times(DrawingStyle.ARROW_MM));
+        Vec2 side = direction.left().times(DrawingStyle.ARROW_HALF_MM);
+        move(tip);
+        to(back.plus(side));
+        to(back.minus(side));
+        stream.closePath();
+        stream.fill();
+    }
+
+    /** A filled dot. */
+    void dot(Vec2 middle, double radiusMm) throws IOException {
+        move(middle.plus(Vec2.polar(radiusMm, 0)));
+        for (int i = 1; i < 12; i++) {
+            to(middle.plus(Vec2.polar(radiusMm, i * Math.PI / 6)));
+        }
+        stream.closePath();
+        stream.fill();
     }
 
     private void move(Vec2 p) throws IOException {
@@ -126,6 +166,7 @@ final class Canvas implements AutoCloseable {
         stream.setTextMatrix(Matrix.getRotateInstance(turnRad, (float) x, (float) y));
         stream.showText(typeface.printable(text));
         stream.endText();
+        ink.writing(new Vec2(x, y), width(heightMm, text), heightMm, turnRad);
     }
 
     double width(double heightMm, String text) throws IOException {

@@ -48,9 +48,26 @@ public final class CutListBook {
      * @throws IOException if it can't be written
      */
     public static void write(Path file, Cap cap, CutList list, List<Check> checks, Paper paper, JobTag tag, ShopFormat format) throws IOException {
-        try (PdfBook book = new PdfBook("Cut list", tag)) {
+        write(file, cap, list, checks, PrintSetup.of(paper), tag, format);
+    }
+
+    /**
+     * Writes the file for a printer.
+     *
+     * @param file where to
+     * @param cap the cap
+     * @param list its list
+     * @param checks the cap's checks
+     * @param setup the paper to print on and the printer's error on it
+     * @param tag the job
+     * @param format how numbers are printed
+     * @throws IOException if it can't be written
+     */
+    public static void write(Path file, Cap cap, CutList list, List<Check> checks, PrintSetup setup, JobTag tag, ShopFormat format)
+            throws IOException {
+        try (PdfBook book = new PdfBook("Cut list", tag, setup.scale())) {
             List<Block> blocks = new CutListBook(cap, list, checks, format).blocks();
-            book.write(Flow.pages(blocks, paper, "Cut list", "lengths to the nearest fraction, the rest in thousandths", book.typeface()), file);
+            book.write(Flow.pages(blocks, setup.paper(), "Cut list", "lengths to the nearest fraction, the rest in thousandths", book.typeface()), file);
         }
     }
 

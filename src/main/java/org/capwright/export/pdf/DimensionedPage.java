@@ -14,6 +14,7 @@ final class DimensionedPage {
     private static final double NOTES_MM = 26;
     private static final double TEXT_MM = 2.6;
     private static final double LINE_MM = 4.6;
+    private static final double NAME_MM = 3;
 
     private final Blank blank;
     private final Optional<Tiling> tiling;
@@ -30,7 +31,8 @@ final class DimensionedPage {
         DimensionedPage page = new DimensionedPage(blank, tiling, format);
         boolean wide = page.scale(paper.heightMm(), paper.widthMm()) > page.scale(paper.widthMm(), paper.heightMm());
         return new PrintPage(wide ? paper.heightMm() : paper.widthMm(), wide ? paper.widthMm() : paper.heightMm(),
-                blank.name() + ": dimensions" + (tiling.isPresent() ? " and tiles" : "") + ", not to scale", subtitle, page::paint);
+                blank.name() + ": dimensions" + (tiling.isPresent() ? " and tiles" : "") + ", not to scale", subtitle,
+                        page::paint);
     }
 
     private double scale(double widthMm, double heightMm) {
@@ -51,10 +53,13 @@ final class DimensionedPage {
         notes(canvas, area);
         Placement placement = Placement.fitting(whole(), box(area));
         if (tiling.isPresent()) {
-            tiles(canvas, tiling.get(), placement);
+            tiles(canvas, tiling.get(), placement, false);
         }
-        RunningDimensions.paint(canvas, blank.drawing(), placement, format);
+        RunningDimensions.paint(canvas, blank.drawing(), whole(), placement, format);
         DrawingPainter.lines(canvas, blank.drawing(), placement);
+        if (tiling.isPresent()) {
+            tiles(canvas, tiling.get(), placement, true);
+        }
     }
 
     private void notes(Canvas canvas, Bounds area) throws IOException {
@@ -65,14 +70,19 @@ final class DimensionedPage {
         }
         canvas.text(area.minX(), y, TEXT_MM, "Distances run from the left edge and from the lower edge.");
         if (tiling.isPresent()) {
-            canvas.text(area.minX(), y - LINE_MM, TEXT_MM, "Lay the tiles by their crosses: crosses with the same number lie on each other.");
+            canvas.text(area.minX(), y - LINE_MM, TEXT_MM,
+                    "Lay the tiles by their crosses: crosses with the same number lie on each other.");
         }
     }
 
-    private static void tiles(Canvas canvas, Tiling tiling, Placement placement) throws IOException {
+    private static void tiles(Canvas canvas, Tiling tiling, Placement placement, boolean names) throws IOException {
         for (int row = 0; row < tiling.rows(); row++) {
             for (int column = 0; column < tiling.columns(); column++) {
-                tile(canvas, tiling, placement, row, column);
+                if (names) {
+                    name(canvas, tiling, placement, row, column);
+                } else {
+                    tile(canvas, tiling, placement, row, column);
+                }
             }
         }
     }
@@ -86,10 +96,19 @@ final class DimensionedPage {
         }
         canvas.pen(0.15, 0.6f, 1.5f, 1.5f);
         canvas.box(core);
-        canvas.textEnding(core.maxX() - 1.5, core.minY() + 1.5, 3, tile.name());
-        if (!printed) {
+    }
+
+    /** Its name, and whether it is printed, off everything else. */
+    private static void name(Canvas canvas, Tiling tiling, Placement placement, int row, int column) throws IOException {
+        Tiling.Tile tile = tiling.at(row, column);
+        Bounds core = placement.apply(tiling.core(tile));
+        LabelPlacer placer = new LabelPlacer(canvas, core);
+        double width = canvas.width(NAME_MM, tile.name());
+        placer.write(new Vec2(core.maxX() - 1.5 - width, core.minY() + 1.5), NAME_MM, 0, tile.name());
+        if (!tiling.printed(row, column)) {
+            String words = "empty, not printed";
             Vec2 middle = core.center();
-            canvas.textAround(middle.x(), middle.y(), 2, "empty, not printed");
+            placer.write(new Vec2(middle.x() - canvas.width(2, words) / 2, middle.y()), 2, 0, words);
         }
     }
 }

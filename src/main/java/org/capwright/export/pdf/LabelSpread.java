@@ -34,6 +34,30 @@ final class LabelSpread {
         return placed;
     }
 
+    /**
+     * Pushes spread labels back between two ends, keeping their pitch; where there is no room for all they run past the second.
+     *
+     * @param spread where they are, ascending, a pitch apart
+     * @param pitch least distance between two
+     * @param least first end
+     * @param most second end
+     * @return where to put them
+     */
+    static List<Double> within(List<Double> spread, double pitch, double least, double most) {
+        List<Double> placed = new ArrayList<>(spread);
+        double limit = most;
+        for (int i = placed.size() - 1; i >= 0; i--) {
+            placed.set(i, Math.min(placed.get(i), limit));
+            limit = placed.get(i) - pitch;
+        }
+        limit = least;
+        for (int i = 0; i < placed.size(); i++) {
+            placed.set(i, Math.max(placed.get(i), limit));
+            limit = placed.get(i) + pitch;
+        }
+        return placed;
+    }
+
     private record Pool(double sum, int count) {
         double mean() {
             return sum / count;

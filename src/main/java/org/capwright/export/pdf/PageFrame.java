@@ -1,6 +1,7 @@
 package org.capwright.export.pdf;
 
 import java.io.IOException;
+import java.util.List;
 import org.capwright.export.JobTag;
 import org.capwright.geom.Bounds;
 
@@ -28,7 +29,7 @@ final class PageFrame {
         return new Bounds(0, 0, areaWidthMm + 2 * MARGIN_MM + BARS_MM, areaHeightMm + 2 * MARGIN_MM + BARS_MM + HEADER_MM);
     }
 
-    static void paint(Canvas canvas, PrintPage page, JobTag tag, int number, int count) throws IOException {
+    static void paint(Canvas canvas, PrintPage page, JobTag tag, PrinterScale scale, int number, int count) throws IOException {
         double top = page.heightMm() - MARGIN_MM;
         double right = page.widthMm() - MARGIN_MM;
         canvas.text(MARGIN_MM, top - TITLE_MM, TITLE_MM, page.title());
@@ -39,13 +40,23 @@ final class PageFrame {
         canvas.pen(0.2, 0);
         canvas.line(MARGIN_MM, top - 13.5, right, top - 13.5);
         bars(canvas);
+        printer(canvas, scale.words(page.widthMm(), page.heightMm()));
+    }
+
+    /** Along the left edge, beyond the scale bars. */
+    private static void printer(Canvas canvas, List<String> words) throws IOException {
+        double y = MARGIN_MM + BARS_MM + INCH_BAR_MM + 20;
+        for (int i = 0; i < words.size(); i++) {
+            canvas.text(MARGIN_MM + 2 + TEXT_MM / 3 + 5 * i, y, TEXT_MM, Math.PI / 2, words.get(i));
+        }
     }
 
     /** As many fouls as fit on the line with the job; the rest counted. */
     private static String fouls(Canvas canvas, JobTag tag, double widthMm) throws IOException {
         for (int listed = tag.fouls().size(); listed > 0; listed--) {
             int more = tag.fouls().size() - listed;
-            String text = "FOUL: " + String.join("; ", tag.fouls().subList(0, listed)) + (more > 0 ? "; and " + more + " more" : "") + ". ";
+            String text = "FOUL: " + String.join("; ", tag.fouls().subList(0, listed))
+                    + (more > 0 ? "; and " + more + " more" : "") + ". ";
             if (listed == 1 || canvas.width(TEXT_MM, text + tag.line()) <= widthMm) {
                 return text;
             }

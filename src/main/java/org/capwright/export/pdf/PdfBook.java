@@ -16,10 +16,16 @@ final class PdfBook implements AutoCloseable {
 
     private final PDDocument document = new PDDocument();
     private final JobTag tag;
+    private final PrinterScale scale;
     private final Typeface typeface;
 
     PdfBook(String title, JobTag tag) throws IOException {
+        this(title, tag, PrinterScale.NONE);
+    }
+
+    PdfBook(String title, JobTag tag, PrinterScale scale) throws IOException {
         this.tag = tag;
+        this.scale = scale;
         this.typeface = new Typeface(document);
         document.getDocumentInformation().setTitle(title + ", " + tag.name());
         document.getDocumentInformation().setSubject("stamp " + tag.stamp());
@@ -43,7 +49,9 @@ final class PdfBook implements AutoCloseable {
         PDPage sheet = new PDPage(new PDRectangle(points(page.widthMm()), points(page.heightMm())));
         document.addPage(sheet);
         try (Canvas canvas = new Canvas(new PDPageContentStream(document, sheet), typeface)) {
-            PageFrame.paint(canvas, page, tag, number, count);
+            canvas.scale(scale.x(page.widthMm(), page.heightMm()), scale.y(page.widthMm(), page.heightMm()),
+                    page.widthMm() / 2, page.heightMm() / 2);
+            PageFrame.paint(canvas, page, tag, scale, number, count);
             page.painting().paint(canvas, PageFrame.area(page.widthMm(), page.heightMm()));
         }
     }

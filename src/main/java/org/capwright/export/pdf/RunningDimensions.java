@@ -22,18 +22,20 @@ final class RunningDimensions {
     private final Canvas canvas;
     private final Placement placement;
     private final Bounds outline;
+    private final Bounds clear;
     private final ShopFormat format;
 
-    private RunningDimensions(Canvas canvas, Placement placement, Bounds outline, ShopFormat format) {
+    private RunningDimensions(Canvas canvas, Placement placement, Bounds outline, Bounds clear, ShopFormat format) {
         this.canvas = canvas;
         this.placement = placement;
         this.outline = outline;
+        this.clear = clear;
         this.format = format;
     }
 
-    /** Draws them. */
-    static void paint(Canvas canvas, Drawing drawing, Placement placement, ShopFormat format) throws IOException {
-        RunningDimensions dimensions = new RunningDimensions(canvas, placement, drawing.bounds(), format);
+    /** Draws them, outside what must stay clear: the drawing and its tiles. */
+    static void paint(Canvas canvas, Drawing drawing, Bounds clear, Placement placement, ShopFormat format) throws IOException {
+        RunningDimensions dimensions = new RunningDimensions(canvas, placement, drawing.bounds(), clear, format);
         canvas.pen(0.1, 0.45f);
         dimensions.bottom(dimensions.sorted(drawing, Station.Side.BOTTOM));
         dimensions.left(dimensions.sorted(drawing, Station.Side.LEFT));
@@ -43,7 +45,8 @@ final class RunningDimensions {
     private List<Station> sorted(Drawing drawing, Station.Side side) {
         double zero = side == Station.Side.BOTTOM ? outline.minX() : outline.minY();
         double cross = side == Station.Side.BOTTOM ? outline.minY() : outline.minX();
-        Stream<Station> edge = Stream.of(new Station(side, zero, cross, side == Station.Side.BOTTOM ? "left edge" : "lower edge"));
+        Stream<Station> edge = Stream.of(new Station(side, zero, cross, side == Station.Side.BOTTOM ? "left edge"
+                : "lower edge"));
         List<Station> once = new ArrayList<>();
         Stream.concat(edge, drawing.stations().stream().filter(station -> station.along() == side))
                 .sorted(Comparator.comparingDouble(Station::positionMm))
@@ -56,7 +59,7 @@ final class RunningDimensions {
     }
 
     private void bottom(List<Station> stations) throws IOException {
-        Bounds box = placement.apply(outline);
+        Bounds box = placement.apply(clear);
         List<Double> wanted = stations.stream().map(s -> placement.apply(new Vec2(s.positionMm(), 0)).x()).toList();
         List<Double> placed = LabelSpread.spread(wanted, PITCH_MM);
         double text = PITCH_MM * TEXT_SHARE;
@@ -71,7 +74,7 @@ final class RunningDimensions {
     }
 
     private void left(List<Station> stations) throws IOException {
-        Bounds box = placement.apply(outline);
+        Bounds box = placement.apply(clear);
         List<Double> wanted = stations.stream().map(s -> placement.apply(new Vec2(0, s.positionMm())).y()).toList();
         List<Double> placed = LabelSpread.spread(wanted, PITCH_MM);
         double text = PITCH_MM * TEXT_SHARE;
@@ -80,7 +83,8 @@ final class RunningDimensions {
             double y = wanted.get(i);
             canvas.line(placement.apply(new Vec2(station.reachMm(), 0)).x(), y, box.minX() - 2, y);
             canvas.line(box.minX() - 2, y, box.minX() - LEADER_MM + 1, placed.get(i));
-            canvas.textEnding(box.minX() - LEADER_MM, placed.get(i) - text / 2, text, words(station, station.positionMm() - outline.minY()));
+            canvas.textEnding(box.minX() - LEADER_MM, placed.get(i) - text / 2, text,
+                    words(station, station.positionMm() - outline.minY()));
         }
     }
 

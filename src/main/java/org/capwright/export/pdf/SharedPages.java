@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.capwright.drawing.Drawing;
+import org.capwright.drawing.Label;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
@@ -64,6 +65,13 @@ final class SharedPages {
 
     /** The pages: the tallest first, each in the first row that has room for it. */
     static List<PrintPage> pages(List<Item> items, Paper paper, Typeface typeface) throws IOException {
+        return pages(items, paper, typeface, "small patterns, true size",
+                "each with its part, number to cut, metal, thickness and the face that is up");
+    }
+
+    /** The same under a title of their own. */
+    static List<PrintPage> pages(List<Item> items, Paper paper, Typeface typeface, String title,
+            String subtitle) throws IOException {
         Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm());
         List<List<Row>> pages = new ArrayList<>();
         for (Item item : items.stream().sorted(Comparator.comparingDouble(Item::heightMm).reversed()).toList()) {
@@ -73,7 +81,8 @@ final class SharedPages {
                 newRow(pages, item, area).add(item, width, area.maxX());
             }
         }
-        return pages.stream().map(rows -> page(rows.stream().flatMap(row -> row.placed.stream()).toList(), paper)).toList();
+        return pages.stream().map(rows -> page(rows.stream().flatMap(row -> row.placed.stream()).toList(), paper, title,
+                subtitle)).toList();
     }
 
     private static Row newRow(List<List<Row>> pages, Item item, Bounds area) {
@@ -99,9 +108,8 @@ final class SharedPages {
         return width;
     }
 
-    private static PrintPage page(List<Placed> placed, Paper paper) {
-        return new PrintPage(paper.widthMm(), paper.heightMm(), "small patterns, true size",
-                "each with its part, number to cut, metal, thickness and the face that is up", (canvas, area) -> {
+    private static PrintPage page(List<Placed> placed, Paper paper, String title, String subtitle) {
+        return new PrintPage(paper.widthMm(), paper.heightMm(), title, subtitle, (canvas, area) -> {
                     for (Placed one : placed) {
                         paint(canvas, one);
                     }
@@ -121,7 +129,8 @@ final class SharedPages {
         Placement placement = Placement.trueSize(new Vec2(window.minX(), window.minY()), new Vec2(onPage.minX(), onPage.minY()));
         canvas.within(onPage.grown(0.3));
         DrawingPainter.lines(canvas, item.drawing(), placement);
-        DrawingPainter.writing(canvas, item.drawing(), placement);
+        List<Label> labels = item.drawing().labels().stream().filter(label -> window.contains(label.at())).toList();
+        DrawingPainter.writing(canvas, labels, placement, onPage);
         canvas.everywhere();
     }
 }

@@ -48,9 +48,26 @@ public final class TemplateBook {
      * @param format how numbers are printed
      * @throws IOException if it can't be written
      */
-    public static void write(Path file, List<Blank> blanks, Paper paper, boolean whole, JobTag tag, ShopFormat format) throws IOException {
-        try (PdfBook book = new PdfBook("True-size templates", tag)) {
-            TemplateBook templates = new TemplateBook(blanks, paper, whole, format);
+    public static void write(Path file, List<Blank> blanks, Paper paper, boolean whole, JobTag tag,
+            ShopFormat format) throws IOException {
+        write(file, blanks, PrintSetup.of(paper), whole, tag, format);
+    }
+
+    /**
+     * Writes the file for a printer.
+     *
+     * @param file where to
+     * @param blanks what to draw
+     * @param setup the paper to print on and the printer's error on it
+     * @param whole whether long parts are drawn at true size as a whole too
+     * @param tag the job
+     * @param format how numbers are printed
+     * @throws IOException if it can't be written
+     */
+    public static void write(Path file, List<Blank> blanks, PrintSetup setup, boolean whole, JobTag tag, ShopFormat format)
+            throws IOException {
+        try (PdfBook book = new PdfBook("True-size templates", tag, setup.scale())) {
+            TemplateBook templates = new TemplateBook(blanks, setup.paper(), whole, format);
             templates.collect(book.typeface());
             book.write(templates.withFirstPage(book.typeface()), file);
         }
@@ -75,7 +92,8 @@ public final class TemplateBook {
             details(blank);
         } else {
             Tiling tiling = paper == Paper.ONE ? TilePages.onePage(blank) : TilePages.tiling(blank, paper);
-            pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, format, subtitle(blank)));
+            pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, format,
+                    subtitle(blank)));
             pages.addAll(TilePages.pages(blank, tiling, subtitle(blank)));
         }
     }
@@ -86,7 +104,8 @@ public final class TemplateBook {
                 .collect(Collectors.groupingBy(Blank.Detail::name, LinkedHashMap::new, Collectors.toList()));
         byName.forEach((name, details) -> {
             String alike = details.size() == 1 ? "" : ", " + details.size() + " alike";
-            String middles = details.size() > MIDDLES_LISTED ? "places: see its dimensions" : "at " + details.stream().map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
+            String middles = details.size() > MIDDLES_LISTED ? "places: see its dimensions" : "at " + details.stream()
+                    .map(detail -> format.length(Length.ofMm(detail.middleMm() - blank.outline().bounds().minX())))
                     .collect(Collectors.joining(", "));
             List<String> captions = List.of(blank.name() + ": " + name + alike,
                     middles, "cut " + blank.quantity() + ", " + Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
@@ -119,8 +138,10 @@ public final class TemplateBook {
                 + " marked. Tiles overlap: lay crosses with the same number on each other."));
         List<List<String>> rows = blanks.stream().map(blank -> List.of(blank.name(), Integer.toString(blank.quantity()),
                 Sheets.name(blank.sheet(), format), size(blank), where.get(blank.name()))).toList();
-        blocks.addAll(TableBlocks.of(List.of(0.2, 0.06, 0.27, 0.36, 0.11), List.of("part", "cut", "from", "blank size", "pages"), rows));
-        List<PrintPage> all = new ArrayList<>(Flow.pages(blocks, paper, "True-size templates", "what is on which page", typeface));
+        blocks.addAll(TableBlocks.of(List.of(0.2, 0.06, 0.27, 0.36, 0.11), List.of("part", "cut", "from", "blank size", "pages"),
+                rows));
+        List<PrintPage> all = new ArrayList<>(Flow.pages(blocks, paper, "True-size templates", "what is on which page",
+                typeface));
         all.addAll(pages);
         return all;
     }

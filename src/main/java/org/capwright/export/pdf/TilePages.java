@@ -11,6 +11,7 @@ import org.capwright.geom.Vec2;
 final class TilePages {
     private static final double CROSS_MM = 4;
     private static final double TEXT_MM = 2.2;
+    private static final double BESIDE_MM = 1;
 
     private TilePages() {
     }
@@ -62,12 +63,18 @@ final class TilePages {
         Placement placement = Placement.trueSize(corner(tile.window()), corner(area));
         canvas.within(area);
         DrawingPainter.lines(canvas, blank.drawing(), placement);
-        DrawingPainter.writing(canvas, blank.drawing(), placement);
-        for (Tiling.Cross cross : tiling.crosses()) {
-            if (tile.window().contains(cross.at())) {
-                cross(canvas, placement.apply(cross.at()), cross.number());
-            }
+        List<Tiling.Cross> crosses = tiling.crosses().stream().filter(cross -> tile.window().contains(cross.at())).toList();
+        for (Tiling.Cross cross : crosses) {
+            cross(canvas, placement.apply(cross.at()));
         }
+        LabelPlacer placer = new LabelPlacer(canvas, area);
+        for (Tiling.Cross cross : crosses) {
+            Vec2 at = placement.apply(cross.at());
+            placer.write(at.plus(new Vec2(BESIDE_MM, BESIDE_MM)), TEXT_MM, 0, Integer.toString(cross.number()));
+        }
+        DrawingPainter.writing(canvas, blank.drawing().labels().stream().filter(label -> tiling.owner(label.at()).equals(tile))
+                .toList(),
+                placement, area);
         canvas.everywhere();
         if (tiling.tiles().size() > 1) {
             canvas.pen(0.1, 0.6f, 2, 2);
@@ -79,10 +86,9 @@ final class TilePages {
         return new Vec2(bounds.minX(), bounds.minY());
     }
 
-    private static void cross(Canvas canvas, Vec2 at, int number) throws IOException {
+    private static void cross(Canvas canvas, Vec2 at) throws IOException {
         canvas.pen(0.13, 0);
         canvas.line(at.x() - CROSS_MM, at.y(), at.x() + CROSS_MM, at.y());
         canvas.line(at.x(), at.y() - CROSS_MM, at.x(), at.y() + CROSS_MM);
-        canvas.text(at.x() + 0.7, at.y() + 0.7, TEXT_MM, Integer.toString(number));
     }
 }

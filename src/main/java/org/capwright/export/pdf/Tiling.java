@@ -2,6 +2,7 @@ package org.capwright.export.pdf;
 
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Stroke;
@@ -74,7 +75,10 @@ record Tiling(int rows, int columns, double widthMm, double heightMm, Vec2 origi
         return new Bounds(x, y, x + widthMm, y + heightMm);
     }
 
-    /** What of the drawing is left to a tile: its window up to the middle of its overlaps, all of it where it has no neighbour. */
+    /**
+     * What of the drawing is left to a tile: its window up to the middle of its overlaps, all of it where it has no
+     * neighbour.
+     */
     Bounds core(Tile tile) {
         double half = OVERLAP_MM / 2;
         Bounds w = tile.window();
@@ -95,6 +99,12 @@ record Tiling(int rows, int columns, double widthMm, double heightMm, Vec2 origi
             }
         }
         return false;
+    }
+
+    /** The printed tile on which writing at a point belongs: where it is well inside, else the nearest. */
+    Tile owner(Vec2 at) {
+        return tiles.stream().min(Comparator.comparingDouble((Tile tile) -> core(tile).contains(at) ? 0 : 1)
+                .thenComparingDouble(tile -> tile.window().center().distance(at))).orElseThrow();
     }
 
     /** The crosses in the overlaps of tiles that are both printed. */
