@@ -35,13 +35,15 @@ final class NeighbourClearance {
         });
     }
 
-    /** The corners of a leaf's section: heel and free edge, top and lip. */
+    /** The corners of a leaf's section: heel and free edge, top and lip; the free edge's lip inside. */
     private static double[][] corners(Leaf leaf) {
         double top = -leaf.rodRadiusMm();
         double heel = leaf.slab().hingeEdgeMm() - leaf.rodAxisMm();
         double free = leaf.reachMm();
         return new double[][] {{heel, top}, {heel - leaf.lipOutMm(leaf.hingeFlangeMm()), top - leaf.lipDownMm(leaf.hingeFlangeMm())},
-            {free, top}, {free + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())}};
+            {free, top}, {free + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())},
+            {free + leaf.lipOutMm(leaf.curveFlangeMm()) - leaf.sheet().thicknessMm() * Math.sin(leaf.bend().turnRad()),
+                top - leaf.innerLipDownMm(leaf.curveFlangeMm())}};
     }
 
     /** The free edge of an inner leaf and the next leaf's hinge flange and rod. */
@@ -62,20 +64,22 @@ final class NeighbourClearance {
     }
 
     /** An inner leaf and the bar of the next joint, which it passes on its way up. */
-    static Clearance bar(Leaf inner, StopBar bar, double stopRad) {
-        Motion motion = Motion.of(inner);
-        double[][] corners = corners(inner);
+    static Clearance bar(Leaf leaf, StopBar bar, double stopRad) {
+        Motion motion = Motion.of(leaf);
+        double[][] corners = corners(leaf);
         double near = bar.jointMm() - bar.halfWidthMm();
         double low = bar.cornerZMm();
         Line2D floor = new Line2D.Double(near, low, bar.jointMm() + bar.halfWidthMm(), low);
         Line2D side = new Line2D.Double(near, low, near, low + bar.depthMm());
-        return Clearance.search(Pair.LEAF_BAR, inner.number(), stopRad, openRad -> {
+        return Clearance.search(Pair.LEAF_BAR, leaf.number(), stopRad, openRad -> {
             Turn open = Turn.of(openRad);
             Vec3 rod = motion.at(0, corners[2][1], 0, open);
             Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
             Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
+            Vec3 inner = motion.at(corners[4][0], corners[4][1], 0, open);
             return SectionLine.toLine(rod, edge, floor).orNearer(SectionLine.toLine(rod, edge, side))
-                    .orNearer(SectionLine.toLine(edge, lip, floor)).orNearer(SectionLine.toLine(edge, lip, side));
+                    .orNearer(SectionLine.toLine(edge, lip, floor)).orNearer(SectionLine.toLine(edge, lip, side))
+                    .orNearer(SectionLine.toLine(lip, inner, floor)).orNearer(SectionLine.toLine(lip, inner, side));
         }, OpeningSearch.KINKED);
     }
 }
