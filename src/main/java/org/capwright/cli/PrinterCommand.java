@@ -1,7 +1,6 @@
 package org.capwright.cli;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +10,7 @@ import org.capwright.export.pdf.Paper;
 import org.capwright.export.pdf.PrinterPage;
 import org.capwright.export.pdf.PrinterScale;
 import org.capwright.store.PrinterFile;
+import org.capwright.store.StoreException;
 import org.capwright.units.Length;
 import org.capwright.units.QuantityParser;
 import org.capwright.units.UnitSystem;
@@ -89,7 +89,7 @@ final class PrinterCommand implements Runnable {
             try {
                 PrinterPage.write(file, bars.paper, bars.system(spec));
             } catch (IOException e) {
-                throw new UncheckedIOException(e);
+                throw StoreException.writing(file, e);
             }
             spec.commandLine().getOut().println(file);
             return Exit.DONE;

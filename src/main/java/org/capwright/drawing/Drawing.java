@@ -15,8 +15,11 @@ import org.capwright.geom.Vec2;
  * @param stations its running dimensions
  */
 public record Drawing(String name, List<Stroke> strokes, List<Label> labels, List<Station> stations) {
-    /** Keeps its own copies. */
+    /** Keeps its own copies; refuses a drawing without a line. */
     public Drawing {
+        if (strokes.isEmpty()) {
+            throw new IllegalArgumentException("the drawing \"" + name + "\" needs a line");
+        }
         strokes = List.copyOf(strokes);
         labels = List.copyOf(labels);
         stations = List.copyOf(stations);

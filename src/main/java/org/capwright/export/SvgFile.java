@@ -46,16 +46,33 @@ public final class SvgFile {
      * @throws IOException if the file can't be written
      */
     public static void write(Path file, Blank blank, JobTag tag, ShopFormat format) throws IOException {
+        String said = String.format(Locale.ROOT, "%s, cut %d from %s, %s, %s. %s.", blank.name(), blank.quantity(),
+                Sheets.name(blank.sheet(), format), blank.faceUp(), blank.grain().words(), String.join("; ", blank.notes()));
+        write(file, blank.drawing(), blank.name(), said, tag);
+    }
+
+    /**
+     * Writes a drawing.
+     *
+     * @param file where to
+     * @param drawing the drawing
+     * @param name its name, for the title
+     * @param said what to say of it, whole sentences
+     * @param tag its job
+     * @throws IOException if the file can't be written
+     */
+    public static void write(Path file, Drawing drawing, String name, String said, JobTag tag) throws IOException {
         try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
             XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
-            new SvgFile(xml, blank.drawing().bounds().grown(MARGIN_MM)).write(blank, tag, format);
+            String fouls = tag.fouls().isEmpty() ? "" : "FOUL: " + String.join("; ", tag.fouls()) + ". ";
+            new SvgFile(xml, drawing.bounds().grown(MARGIN_MM)).write(drawing, tag.name() + ": " + name, fouls + tag.line() + ". " + said);
             xml.close();
         } catch (XMLStreamException e) {
             throw new IOException(e);
         }
     }
 
-    private void write(Blank blank, JobTag tag, ShopFormat format) throws XMLStreamException {
+    private void write(Drawing drawing, String title, String said) throws XMLStreamException {
         xml.writeStartDocument("UTF-8", "1.0");
         line();
         xml.writeStartElement("svg");
@@ -64,11 +81,10 @@ public final class SvgFile {
         xml.writeAttribute("width", number(page.width()) + "mm");
         xml.writeAttribute("height", number(page.height()) + "mm");
         xml.writeAttribute("viewBox", "0 0 " + number(page.width()) + " " + number(page.height()));
-        text("title", tag.name() + ": " + blank.name());
-        text("desc", String.format(Locale.ROOT, "%s%s. %s, cut %d from %s, %s, %s. %s.", tag.fouls().isEmpty() ? "" : "FOUL: " + String.join("; ", tag.fouls()) + ". ", tag.line(), blank.name(), blank.quantity(),
-                Sheets.name(blank.sheet(), format), blank.faceUp(), blank.grain().words(), String.join("; ", blank.notes())));
+        text("title", title);
+        text("desc", said);
         for (Layer layer : Layer.values()) {
-            layer(blank.drawing(), layer);
+            layer(drawing, layer);
         }
         line();
         xml.writeEndElement();

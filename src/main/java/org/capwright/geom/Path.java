@@ -23,7 +23,7 @@ public record Path(List<Segment> segments, boolean closed) {
         }
         for (int i = closed ? 0 : 1; i < segments.size(); i++) {
             Vec2 end = segments.get((i + segments.size() - 1) % segments.size()).to();
-            if (end.distance(segments.get(i).from()) > JOINED_MM) {
+            if (!(end.distance(segments.get(i).from()) <= JOINED_MM)) {
                 throw new IllegalArgumentException("segment " + i + " does not begin where the one before it ends: "
                         + end + ", " + segments.get(i).from());
             }
@@ -60,6 +60,9 @@ public record Path(List<Segment> segments, boolean closed) {
      * @return the path
      */
     public static Path polyline(List<Vec2> points, boolean closed) {
+        if (points.size() < 2) {
+            throw new IllegalArgumentException("a polyline needs two points, not " + points.size());
+        }
         List<Segment> lines = new ArrayList<>();
         for (int i = 1; i < points.size() + (closed ? 1 : 0); i++) {
             lines.add(new Line(points.get(i - 1), points.get(i % points.size())));
@@ -89,8 +92,12 @@ public record Path(List<Segment> segments, boolean closed) {
      * Area of a closed path, exact with its arcs.
      *
      * @return mm2, positive if it runs counterclockwise
+     * @throws IllegalStateException if the path is open
      */
     public double area() {
+        if (!closed) {
+            throw new IllegalStateException("an open path has no area");
+        }
         return segments.stream().mapToDouble(Segment::doubleArea).sum() / 2;
     }
 
@@ -98,10 +105,12 @@ public record Path(List<Segment> segments, boolean closed) {
      * Centroid of the area of a closed path, exact with its arcs.
      *
      * @return the point
+     * @throws IllegalStateException if the path is open
      */
     public Vec2 centroid() {
+        double area = area();
         Vec2 moment = segments.stream().map(Segment::moment).reduce(Vec2::plus).orElseThrow();
-        return moment.times(1 / area());
+        return moment.times(1 / area);
     }
 
     /**
@@ -138,16 +147,22 @@ public record Path(List<Segment> segments, boolean closed) {
     /**
      * Points on it, close enough that the straight lines between them keep to a tolerance.
      *
-     * @param toleranceMm largest distance between line and arc
-     * @return the points; the first is repeated at the end of a closed path
+     * @param toleranceMm largest distance between line and arc, over 0
+     * @return the points; the first is repeated, to the last bit, at the end of a closed path
      */
     public List<Vec2> points(double toleranceMm) {
+        if (!(toleranceMm > 0)) {
+            throw new IllegalArgumentException("the tolerance must be over 0 mm, not " + toleranceMm);
+        }
         List<Vec2> points = new ArrayList<>(List.of(segments.get(0).from()));
         for (Segment segment : segments) {
             int steps = segment instanceof Arc arc ? steps(arc, toleranceMm) : 1;
             for (int i = 1; i <= steps; i++) {
                 points.add(segment.pointAt((double) i / steps));
             }
+        }
+        if (closed) {
+            points.set(points.size() - 1, points.get(0));
         }
         return points;
     }

@@ -137,6 +137,16 @@ public sealed interface Segment permits Segment.Line, Segment.Arc {
      * @param sweepRad turn from beginning to end, positive from +x towards +y, at most a full turn
      */
     record Arc(Vec2 center, double radius, double startRad, double sweepRad) implements Segment {
+        private static final double FULL_TURN_RAD = 2 * Math.PI + 1e-9;
+
+        /** Refuses a radius that is none and more than a full turn. */
+        public Arc {
+            if (!(radius > 0 && Double.isFinite(radius) && Math.abs(sweepRad) <= FULL_TURN_RAD)) {
+                throw new IllegalArgumentException("an arc needs a radius over 0 mm and at most a full turn, not " + radius
+                        + " mm and " + sweepRad + " rad");
+            }
+        }
+
         @Override
         public Vec2 from() {
             return center.plus(Vec2.polar(radius, startRad));

@@ -157,7 +157,6 @@ final class PlanView {
     }
 
     private void dimensions() {
-        double low = -cap.hood().outsideRadiusMm();
         view.diameter(cap.hood().outsideRadiusMm(), 0).diameter(cap.leaves().get(0).slab().radiusMm(), 0);
         for (PivotRod rod : cap.rods()) {
             view.below(-rod.axisMm(), rod.axisMm(), -rod.lengthMm() / 2);
@@ -166,6 +165,5 @@ final class PlanView {
         view.left(-cap.gutters().get(0).endMm(0), cap.gutters().get(0).endMm(0), -cap.gutters().get(0).outsideWidthMm() / 2);
         double face = cap.doublers().get(0).faceYMm();
         view.left(-face, face, cap.doublers().get(0).fromMm());
-        view.left(low, -low, 0);
     }
 }

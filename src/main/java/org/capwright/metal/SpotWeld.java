@@ -16,6 +16,9 @@ public record SpotWeld(Length thickness, Length leastSpacing, Length leastOverla
     public static final List<SpotWeld> ROWS = Table.read("spot-welds.txt").rows().stream()
             .map(fields -> new SpotWeld(inches(fields, 0), inches(fields, 1), inches(fields, 2))).toList();
 
+    /** Well under any real difference of thickness: the same thickness in inches and in millimetres is one row. */
+    private static final double SAME_THICKNESS_MM = 1e-6;
+
     /**
      * The row for a thickness: the next one up. For zinc-coated sheet, prove it with a test coupon.
      *
@@ -23,7 +26,7 @@ public record SpotWeld(Length thickness, Length leastSpacing, Length leastOverla
      * @return the row; empty above the table
      */
     public static Optional<SpotWeld> forThickness(Length thinner) {
-        return ROWS.stream().filter(row -> row.thickness.compareTo(thinner) >= 0).findFirst();
+        return ROWS.stream().filter(row -> row.thickness.mm() > thinner.mm() - SAME_THICKNESS_MM).findFirst();
     }
 
     private static Length inches(List<String> fields, int index) {

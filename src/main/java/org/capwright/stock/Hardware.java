@@ -36,12 +36,13 @@ final class Hardware {
         if (cap.sleeve().holes().count() > 0) {
             items.add(hardware.screws());
         }
+        items.add(hardware.sealant());
         return items;
     }
 
     private HardwareItem rod(PivotRod rod) {
         return new HardwareItem("pivot rod " + rod.number() + ", round bar", 2, rod.metal().word() + ", diameter "
-                + length(rod.diameterMm()) + ", cut length " + length(rod.lengthMm()), "");
+                + length(rod.diameterMm()) + ", cut length " + length(rod.lengthMm()), "", HardwareKind.BAR, rod.diameterMm(), rod.lengthMm());
     }
 
     private HardwareItem bushings() {
@@ -50,7 +51,7 @@ final class Hardware {
         return new HardwareItem("flanged bushing", 4 * cap.rods().size(), "bore " + length(bushing.boreMm()) + ", outside "
                 + length(bushing.outsideMm()) + ", flange " + length(bushing.flangeOutsideMm()) + " by "
                 + length(bushing.flangeMm()) + ", length under flange " + length(bushing.lengthMm()),
-                typed ? "" : "sizes by rule: measure the part in hand");
+                typed ? "" : "sizes by rule: measure the part in hand", HardwareKind.BUSHING, bushing.boreMm(), 0);
     }
 
     private HardwareItem rivets() {
@@ -61,12 +62,19 @@ final class Hardware {
         String range = grip.map(g -> ", grip " + format.thickness(g.least()) + " to " + format.thickness(g.most())).orElse("");
         return new HardwareItem("blind rivet, standoff to hood", standoff.count() * standoff.rivets().each(),
                 length(diameter.mm()) + range, "sheets together " + format.thickness(stack) + ", hole "
-                + format.thickness(BlindRivet.holeFor(diameter)));
+                + format.thickness(BlindRivet.holeFor(diameter)), HardwareKind.RIVET, diameter.mm(), 0);
     }
 
     private HardwareItem screws() {
         Sleeve.FastenerHoles holes = cap.sleeve().holes();
-        return new HardwareItem("fastener, sleeve to stack", holes.count(), "hole " + length(holes.diameterMm()), "");
+        return new HardwareItem("fastener, sleeve to stack", holes.count(), "hole " + length(holes.diameterMm()), "", HardwareKind.FASTENER,
+                holes.diameterMm(), 0);
+    }
+
+    /** Sealant for every joint that is sealed. */
+    private HardwareItem sealant() {
+        double run = Joins.of(cap).stream().filter(JoinItem::sealed).mapToDouble(JoinItem::totalMm).sum();
+        return new HardwareItem("sealant", 1, "run of " + length(run), "laps, locks and gutter mouths", HardwareKind.SEALANT, 0, run);
     }
 
     private String length(double mm) {

@@ -38,7 +38,12 @@ public final class JobFiles {
      * @throws StoreException if it can't be written
      */
     public static void write(Path file, JobText text) {
-        byte[] bytes = JobPrinter.print(text).getBytes(StandardCharsets.UTF_8);
+        writeWhole(file, JobPrinter.print(text));
+    }
+
+    /** Writes a text into a file, whole or not at all. */
+    static void writeWhole(Path file, String whole) {
+        byte[] bytes = whole.getBytes(StandardCharsets.UTF_8);
         // a plain name, not a temporary file: those can be read by their owner only
         Path staged = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {

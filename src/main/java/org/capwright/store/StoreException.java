@@ -33,8 +33,14 @@ public final class StoreException extends RuntimeException {
         return new StoreException(file + " could not be read: " + reason(cause) + ".", cause);
     }
 
-    /** A file or folder that could not be written. */
-    static StoreException writing(Path target, IOException cause) {
+    /**
+     * A file or folder that could not be written.
+     *
+     * @param target the file or folder
+     * @param cause why
+     * @return the exception to throw
+     */
+    public static StoreException writing(Path target, IOException cause) {
         return new StoreException(target + " could not be written: " + reason(cause) + ".", cause);
     }
 

@@ -17,7 +17,12 @@ public final class QuantityParser {
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile("([+-]?)\\s*([0-9./ \\-]*[0-9.](?:[eE][+-]?\\d+)?)\\s*(.*)");
     private static final Pattern FEET_AND_INCHES =
             Pattern.compile("([+-]?)\\s*([0-9.]+)\\s*(?:'|ft|feet|foot)\\s*-?\\s*([0-9./ \\-]+?)\\s*(?:\"|''|in\\.?|inch|inches)?");
-    private static final Pattern WITH_REMAINDER = Pattern.compile("(.*\\S)\\s+([+-]\\.\\d{3})");
+    private static final Pattern WITH_REMAINDER =
+            Pattern.compile("(.*\\S\\s*(?:\"|''|in\\.?|inch|inches))\\s+([+-]\\.\\d{3})", Pattern.CASE_INSENSITIVE);
+    /** No length takes more signs; a page pasted into a field would keep the patterns busy for minutes. */
+    private static final int LONGEST_TEXT = 100;
+
+    private static final String LENGTH_EXAMPLE = "24 1/2 in or 622 mm";
 
     private static final Map<String, DoubleFunction<Length>> LENGTHS = new LinkedHashMap<>();
     private static final Map<String, DoubleFunction<Angle>> ANGLES = new LinkedHashMap<>();
@@ -37,7 +42,8 @@ public final class QuantityParser {
         units(FLOWS, Flow::new, "m3/s", "m\u00b3/s");
         units(FLOWS, Flow::ofCubicMetresPerHour, "m3/h", "m\u00b3/h");
         units(FLOWS, litres -> new Flow(litres / 1000), "l/s");
-        units(PRESSURES, Pressure::ofInchesOfWater, "inh2o", "in. w.g.", "in w.g.", "in wg", "in. wg");
+        units(PRESSURES, Pressure::ofInchesOfWater, "inh2o", "in h2o", "in. w.g.", "in w.g.", "in wg", "in. wg",
+                "\" w.g.", "\" wg", "in. w.c.", "in w.c.", "in wc", "in. wc", "\" w.c.", "\" wc");
         units(PRESSURES, Pressure::new, "pa");
         units(PRESSURES, kpa -> new Pressure(1000 * kpa), "kpa");
         units(PRESSURES, mbar -> new Pressure(100 * mbar), "mbar");
@@ -60,16 +66,23 @@ public final class QuantityParser {
      */
     public static Length length(String text, UnitSystem bare) {
         String plain = NumberReader.plain(text);
+        if (plain.length() > LONGEST_TEXT) {
+            throw unreadable(text, "length", LENGTH_EXAMPLE);
+        }
         Matcher remainder = WITH_REMAINDER.matcher(plain);
         if (remainder.matches()) {
             double extra = Double.parseDouble(remainder.group(2));
-            return Length.ofInches(length(remainder.group(1), bare).inches() + extra);
+            return Length.ofInches(withoutRemainder(text, remainder.group(1), bare).inches() + extra);
         }
+        return withoutRemainder(text, plain, bare);
+    }
+
+    private static Length withoutRemainder(String text, String plain, UnitSystem bare) {
         Matcher feet = FEET_AND_INCHES.matcher(plain.toLowerCase(Locale.ROOT));
         if (feet.matches()) {
             return feetAndInches(text, feet);
         }
-        return read(text, plain, LENGTHS, bare == UnitSystem.INCH ? "in" : "mm", "length", "24 1/2 in or 622 mm");
+        return read(text, plain, LENGTHS, bare == UnitSystem.INCH ? "in" : "mm", "length", LENGTH_EXAMPLE);
     }
 
     /**
@@ -153,7 +166,7 @@ public final class QuantityParser {
         OptionalDouble feet = NumberReader.unsigned(match.group(2));
         OptionalDouble inches = NumberReader.unsigned(match.group(3).strip());
         if (feet.isEmpty() || inches.isEmpty()) {
-            throw unreadable(text, "length", "24 1/2 in or 622 mm");
+            throw unreadable(text, "length", LENGTH_EXAMPLE);
         }
         double total = 12 * feet.getAsDouble() + inches.getAsDouble();
         return Length.ofInches(match.group(1).equals("-") ? -total : total);

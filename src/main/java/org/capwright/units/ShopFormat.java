@@ -54,7 +54,7 @@ public record ShopFormat(UnitSystem system, int denominator) {
      * A thickness in decimals.
      *
      * @param length what to print
-     * @return such as {@code .0396 in} or {@code 1.01 mm}
+     * @return such as {@code 0.0396 in} or {@code 1.01 mm}
      */
     public String thickness(Length length) {
         return system == UnitSystem.INCH ? decimals(length.inches(), 4) + " in" : decimals(length.mm(), 2) + " mm";

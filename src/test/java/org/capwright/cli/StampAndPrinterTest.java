@@ -68,6 +68,16 @@ class StampAndPrinterTest {
     }
 
     @Test
+    void thePageIsWrittenOrTheReasonTold() {
+        Path page = folder.resolve("check.pdf");
+        assertThat(run("printer", "page", page.toString(), "--paper", "a4", "--units", "mm")).isEqualTo(0);
+        assertThat(page).isNotEmptyFile();
+        assertThat(run("printer", "page", folder.resolve("none/check.pdf").toString())).isEqualTo(3);
+        assertThat(run("printer", "page", page.toString(), "--paper", "one")).isEqualTo(2);
+        assertThat(err.toString()).contains("could not be written").contains("--paper ONE has no printer check");
+    }
+
+    @Test
     void fitToPageIsRefused() {
         String printers = folder.resolve("printers.json").toString();
         assertThat(run("printer", "set", "office", "--units", "mm", "--along", "221 mm", "--printers", printers)).isEqualTo(2);

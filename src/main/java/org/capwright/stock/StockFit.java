@@ -1,0 +1,114 @@
+package org.capwright.stock;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.blank.Blank;
+import org.capwright.blank.Blanks;
+import org.capwright.blank.Grain;
+import org.capwright.check.Check;
+import org.capwright.check.Limit;
+import org.capwright.check.Quantity;
+import org.capwright.job.CapJob;
+import org.capwright.job.HoodInputs;
+import org.capwright.job.Input;
+import org.capwright.job.JobReader;
+import org.capwright.job.SleeveInputs;
+import org.capwright.part.Cap;
+import org.capwright.stock.nest.Nester;
+import org.capwright.stock.nest.Piece;
+import org.capwright.stock.nest.SheetSize;
+
+/** Whether every blank fits on some sheet; cylinders that don't are made in more pieces. */
+public final class StockFit {
+    private static final int MOST_PIECES = 6;
+    private static final Map<String, Input<Integer>> CYLINDERS = Map.of("sleeve", SleeveInputs.PIECES, "hood", HoodInputs.PIECES);
+
+    private StockFit() {
+    }
+
+    /**
+     * The cap with its cylinders in as many pieces as the stock asks for. Only numbers of pieces that were left to auto change.
+     *
+     * @param job the job
+     * @param stock the stock
+     * @return the cap; what still does not fit shows in {@link #misfits}
+     */
+    public static Cap split(CapJob job, ShopStock stock) {
+        Cap cap = Cap.solve(job);
+        for (int i = 0; i < 2 * MOST_PIECES; i++) {
+            Cap now = cap;
+            Optional<String> part = misfits(Blanks.of(now), stock).stream().filter(Misfit::anyStock)
+                    .flatMap(misfit -> CYLINDERS.keySet().stream().filter(name -> misfit.blank().id().startsWith(name)))
+                    .filter(name -> job.find(CYLINDERS.get(name)).isEmpty() && pieces(now, name) < MOST_PIECES).sorted().findFirst();
+            if (part.isEmpty()) {
+                return cap;
+            }
+            String pieces = Integer.toString(pieces(now, part.get()) + 1);
+            cap = Cap.solve(JobReader.read(now.job().text().with(CYLINDERS.get(part.get()).path(), pieces)).orThrow());
+        }
+        return cap;
+    }
+
+    private static int pieces(Cap cap, String part) {
+        return part.equals("sleeve") ? cap.sleeve().flat().pieces() : cap.hood().flat().pieces();
+    }
+
+    /**
+     * Blanks that fit on no sheet of their metal and thickness.
+     *
+     * @param blanks the blanks
+     * @param stock the stock
+     * @return each with the size that it needs
+     */
+    public static List<Misfit> misfits(List<Blank> blanks, ShopStock stock) {
+        List<Misfit> misfits = new ArrayList<>();
+        for (Blank blank : blanks) {
+            List<StockSheet> sheets = stock.sheetsFor(blank.sheet());
+            if (sheets.stream().noneMatch(sheet -> fits(blank, sheet, stock))) {
+                misfits.add(misfit(blank, stock, !sheets.isEmpty()));
+            }
+        }
+        return misfits;
+    }
+
+    private static boolean fits(Blank blank, StockSheet sheet, ShopStock stock) {
+        return Nester.fits(Piece.of("", blank, stock.keepGrain()), new SheetSize("", sheet.lengthMm(), sheet.widthMm(), 1, 1, false), stock.rules());
+    }
+
+    private static Misfit misfit(Blank blank, ShopStock stock, boolean anyStock) {
+        boolean across = stock.keepGrain() ? blank.grain() == Grain.ALONG_Y : blank.widthMm() > blank.lengthMm();
+        double margins = 2 * stock.rules().marginMm();
+        return across ? new Misfit(blank, blank.widthMm() + margins, blank.lengthMm() + margins, anyStock)
+                : new Misfit(blank, blank.lengthMm() + margins, blank.widthMm() + margins, anyStock);
+    }
+
+    /**
+     * A check for each blank that does not fit: foul, with the sheet that it needs against the largest there is.
+     *
+     * @param blanks the blanks
+     * @param stock the stock
+     * @return the checks; empty where everything fits
+     */
+    public static List<Check> checks(List<Blank> blanks, ShopStock stock) {
+        return misfits(blanks, stock).stream().flatMap(misfit -> checks(misfit, stock).stream()).toList();
+    }
+
+    private static List<Check> checks(Misfit misfit, ShopStock stock) {
+        Optional<StockSheet> largest = stock.sheetsFor(misfit.blank().sheet()).stream().max(Comparator.comparingDouble(StockSheet::areaMm2));
+        List<Check> checks = new ArrayList<>();
+        checks.add(check(misfit, "length", misfit.needLengthMm(), largest.map(StockSheet::lengthMm).orElse(0.0)));
+        checks.add(check(misfit, "width", misfit.needWidthMm(), largest.map(StockSheet::widthMm).orElse(0.0)));
+        checks.removeIf(check -> check.margin() >= 0);
+        return checks;
+    }
+
+    private static Check check(Misfit misfit, String side, double needMm, double haveMm) {
+        String source = misfit.anyStock() ? "the largest sheet in the stock file: it would fit on one of that " + side
+                : "the stock file has no sheet of this metal and thickness: add one";
+        return new Check("stock." + misfit.blank().id() + "." + side, "sheet " + side + " for " + misfit.blank().name(), Quantity.LENGTH,
+                needMm, new Limit(haveMm, false, 0, source), Optional.empty(), false);
+    }
+}
