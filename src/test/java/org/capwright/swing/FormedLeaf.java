@@ -10,7 +10,7 @@ import org.capwright.part.Leaf;
  * sheet. Flanges end where their lips meet in plan, mitred through the sheet.
  */
 final class FormedLeaf {
-    private static final int LEVELS = 5;
+    private static final int LEVELS = 10;
     private static final double EVENLY = 1;
     private static final double CROWDED = 2;
 

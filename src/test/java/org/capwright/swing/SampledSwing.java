@@ -10,10 +10,10 @@ import org.capwright.part.Leaf;
 
 /** Every clearance of one leaf over its swing, sampled. */
 final class SampledSwing {
-    private static final int SMOOTH = 70;
+    private static final int SMOOTH = 90;
     private static final int KINKED = 240;
-    private static final int FEW = 40;
-    private static final int MANY = 220;
+    private static final int FEW = 50;
+    private static final int MANY = 320;
     private static final int LIP = 400;
     private static final double NEAR_RAD = 0.02;
 

@@ -13,6 +13,9 @@ import org.capwright.part.Cap;
 
 /** Seeded random caps of every kind the swing knows, good and bad: jobs that the program refuses are skipped. */
 final class VariedCaps {
+    /** Seeds next to each other draw alike at first; spread out they do not. */
+    private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
     private final Random random;
     private final Map<String, String> inputs = new LinkedHashMap<>();
 
@@ -25,7 +28,7 @@ final class VariedCaps {
     }
 
     private VariedCaps(long seed) {
-        this.random = new Random(seed);
+        this.random = new Random(seed * SPREAD);
     }
 
     /** The caps of so many seeds, from a first one on, less those that the program refuses. */
