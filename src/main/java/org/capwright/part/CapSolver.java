@@ -56,7 +56,7 @@ final class CapSolver {
         double stopRad = stopRad(leaves.get(0), hoodTopMm);
         HeelSweep heel = HeelSweep.of(offsetMm, rodRadiusMm, mm(LeafInputs.HINGE_FLANGE), leafSheet.thicknessMm(),
                 job.get(LeafInputs.FLANGE_ANGLE).rad());
-        List<Gutter> gutters = gutters(joints, heel, stopRad);
+        List<Gutter> gutters = gutters(joints, leaves, heel, stopRad);
         List<StopBar> stops = stops(joints, leaves.get(0), hoodTopMm, stopRad);
         RodSet rodSet = new RodSet(job, hoodInsideMm, hoodOutsideMm);
         List<Doubler> doublers = rodSet.doublers(leaves);
@@ -82,7 +82,7 @@ final class CapSolver {
                 hoodTopMm - mm(StopInputs.DEPTH), b)).orElseGet(() -> job.find(StopInputs.OPEN_ANGLE).map(Angle::rad).orElseThrow());
     }
 
-    private List<Gutter> gutters(List<Double> joints, HeelSweep heel, double stopRad) {
+    private List<Gutter> gutters(List<Double> joints, List<Leaf> leaves, HeelSweep heel, double stopRad) {
         Sheet sheet = Sheet.of(job, GutterInputs.SHEET);
         BendRule bend = BendRule.of(job, GutterInputs.BEND, sheet.thicknessMm());
         double clearance = mm(GutterInputs.CLEARANCE);
@@ -90,7 +90,7 @@ final class CapSolver {
                 2 * (gapMm / 2 + offsetMm + heel.farthest(stopRad).mm() + clearance), units));
         List<Gutter> gutters = new ArrayList<>();
         for (int i = 0; i < joints.size(); i++) {
-            double deepest = Math.max(heel.deepest(stopRad).mm(), i == 0 ? 0 : freeLipDepthMm());
+            double deepest = Math.max(heel.deepest(stopRad).mm(), i == 0 ? 0 : freeLipDepthMm(leaves.get(i - 1)));
             double depth = auto(GutterInputs.DEPTH, ShopStep.roundUpMm(deepest + clearance, units));
             gutters.add(new Gutter(i + 1, sheet, joints.get(i), width, depth, sleeveOutsideMm + mm(GutterInputs.SPOUT), bend));
         }
@@ -98,8 +98,8 @@ final class CapSolver {
     }
 
     /** How far the flange of a free chord hangs below the rim while the leaf is closed. */
-    private double freeLipDepthMm() {
-        return mm(LeafInputs.DRIP_FLANGE) * Math.sin(job.get(LeafInputs.FLANGE_ANGLE).rad()) - leafSheet.thicknessMm();
+    private static double freeLipDepthMm(Leaf leaf) {
+        return leaf.innerLipDownMm(leaf.curveFlangeMm()) - leaf.sheet().thicknessMm();
     }
 
     private List<StopBar> stops(List<Double> joints, Leaf leaf, double hoodTopMm, double stopRad) {

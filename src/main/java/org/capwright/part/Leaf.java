@@ -105,6 +105,17 @@ public record Leaf(int number, Sheet sheet, Slab slab, double rodAxisMm, double 
     }
 
     /**
+     * How far the lip's inner edge hangs below the top face: the sheet is cut square, so on a flange not bent square it is
+     * the lower edge of the two.
+     *
+     * @param depthMm flange depth
+     * @return mm
+     */
+    public double innerLipDownMm(double depthMm) {
+        return lipDownMm(depthMm) + sheet.thicknessMm() * Math.cos(bend.turnRad());
+    }
+
+    /**
      * Length of the leaf from its rod axis to its free edge.
      *
      * @return mm
@@ -181,12 +192,14 @@ public record Leaf(int number, Sheet sheet, Slab slab, double rodAxisMm, double 
     }
 
     /**
-     * Height of the top face's outermost point above the rim at an opening.
+     * Height of the free edge above the rim at an opening: of the top face's outermost point, or of the lip where its flange is
+     * not bent square and stands out beyond it.
      *
      * @param openRad opening
      * @return mm
      */
     public double tipHeightMm(double openRad) {
-        return rodAxisZMm + reachMm() * Math.sin(openRad) - rodRadiusMm * Math.cos(openRad);
+        double lip = lipOutMm(curveFlangeMm) * Math.sin(openRad) - lipDownMm(curveFlangeMm) * Math.cos(openRad);
+        return rodAxisZMm + reachMm() * Math.sin(openRad) - rodRadiusMm * Math.cos(openRad) + Math.max(0, lip);
     }
 }

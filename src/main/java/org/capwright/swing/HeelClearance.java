@@ -32,8 +32,10 @@ final class HeelClearance {
     /** The free edge's flange over the floor of the next joint's gutter; counted with the heel that swings there. */
     static Clearance ofFreeEdge(Leaf inner, Gutter next, double stopRad) {
         Motion motion = Motion.of(inner);
-        double u = inner.slab().freeEdgeMm() + inner.lipOutMm(inner.curveFlangeMm()) - inner.rodAxisMm();
-        double w = -inner.rodRadiusMm() - inner.lipDownMm(inner.curveFlangeMm());
+        // the lip's inner edge: it is the lower one at every opening
+        double u = inner.reachMm() + inner.lipOutMm(inner.curveFlangeMm())
+                - inner.sheet().thicknessMm() * Math.sin(inner.bend().turnRad());
+        double w = -inner.rodRadiusMm() - inner.innerLipDownMm(inner.curveFlangeMm());
         return Clearance.search(Pair.HEEL_FLOOR, inner.number() + 1, stopRad, open -> {
             Vec3 lip = motion.at(u, w, 0, Turn.of(open));
             return new Nearness(lip.z() + next.depthMm(), lip);

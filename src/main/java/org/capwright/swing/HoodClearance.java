@@ -1,6 +1,7 @@
 package org.capwright.swing;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.capwright.geom.GoldenSection;
 import org.capwright.geom.Vec3;
 import org.capwright.part.Hood;
@@ -42,10 +43,11 @@ final class HoodClearance {
         for (LeafShape.ArcEdge arc : shape.arcs()) {
             nearest = nearest.orNearer(arc(arc, open));
         }
-        for (LeafShape.Point point : shape.points()) {
-            nearest = nearest.orNearer(point(point, open));
+        nearest = nearest.orNearer(point(shape.hingeEnd(1), open));
+        if (!inwardBeads.isEmpty()) {
+            nearest = nearest.orNearer(along(share -> point(shape.hingeEnd(share), open)));
         }
-        return inwardBeads.isEmpty() && tipBelowTop(open) ? nearest : nearest.orNearer(between(open));
+        return inwardBeads.isEmpty() && tipBelowTop(open) ? nearest : nearest.orNearer(along(share -> level(share, open)));
     }
 
     private Nearness point(LeafShape.Point point, Turn open) {
@@ -87,19 +89,17 @@ final class HoodClearance {
         return shape.arcs().stream().allMatch(arc -> arc.toU() <= highestU(arc.w(), open));
     }
 
-    /** Between top and lip the flange is a straight wall: all its heights are searched where beads or the hood's top cut it. */
-    private Nearness between(Turn open) {
+    /** Between top and lip a flange is a straight wall: all its heights are searched where beads or the hood's top cut it. */
+    private static Nearness along(DoubleFunction<Nearness> wall) {
+        Nearness nearest = Nearness.NONE;
         double best = 0;
-        double bestMm = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= LEVELS; i++) {
-            double mm = level((double) i / LEVELS, open).mm();
-            if (mm < bestMm) {
-                best = (double) i / LEVELS;
-                bestMm = mm;
-            }
+            Nearness one = wall.apply((double) i / LEVELS);
+            best = one.mm() < nearest.mm() ? (double) i / LEVELS : best;
+            nearest = nearest.orNearer(one);
         }
-        double share = GoldenSection.lowest(s -> level(s, open).mm(), Math.max(0, best - 1.0 / LEVELS), Math.min(1, best + 1.0 / LEVELS), ENOUGH);
-        return level(best, open).orNearer(level(share, open));
+        double share = GoldenSection.lowest(at -> wall.apply(at).mm(), Math.max(0, best - 1.0 / LEVELS), Math.min(1, best + 1.0 / LEVELS), ENOUGH);
+        return nearest.orNearer(wall.apply(share));
     }
 
     private Nearness level(double share, Turn open) {

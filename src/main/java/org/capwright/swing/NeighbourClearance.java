@@ -16,11 +16,17 @@ final class NeighbourClearance {
     /** The middle pair: twice the distance of one leaf, or its rod, from the plane between them. */
     static Clearance opposite(Leaf leaf, double stopRad) {
         Motion motion = Motion.of(leaf);
-        double[][] points = {corners(leaf)[0], corners(leaf)[1], corners(leaf)[2], corners(leaf)[3], curveEnd(leaf)};
+        double[][] points = corners(leaf);
+        // the curved flange's lip where it ends at the hinge corner may hang deeper, and stand out farther, than the hinge flange's
+        LeafShape.ArcEdge lip = LeafShape.outerLip(leaf);
+        double hinge = leaf.rodAxisMm() + lip.fromU();
+        double lipEnd = Math.sqrt(lip.radiusMm() * lip.radiusMm() - hinge * hinge);
         return Clearance.search(Pair.LEAF_LEAF, leaf.number(), stopRad, openRad -> {
             Turn open = Turn.of(openRad);
             Vec3 rod = new Vec3(leaf.rodAxisMm() - leaf.rodRadiusMm(), 0, leaf.rodAxisZMm());
             Nearness nearest = new Nearness(2 * rod.x(), rod);
+            Vec3 end = motion.at(lip.fromU(), lip.w(), lipEnd, open);
+            nearest = nearest.orNearer(new Nearness(2 * end.x(), end));
             for (double[] point : points) {
                 Vec3 where = motion.at(point[0], point[1], 0, open);
                 nearest = nearest.orNearer(new Nearness(2 * where.x(), where));
@@ -29,19 +35,15 @@ final class NeighbourClearance {
         });
     }
 
-    /** The corners of a leaf's section: heel and free edge, top and lip. */
+    /** The corners of a leaf's section: heel and free edge, top and lip; the free edge's lip inside. */
     private static double[][] corners(Leaf leaf) {
         double top = -leaf.rodRadiusMm();
         double heel = leaf.slab().hingeEdgeMm() - leaf.rodAxisMm();
         double free = leaf.reachMm();
         return new double[][] {{heel, top}, {heel - leaf.lipOutMm(leaf.hingeFlangeMm()), top - leaf.lipDownMm(leaf.hingeFlangeMm())},
-            {free, top}, {free + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())}};
-    }
-
-    /** The lip of the curved flange where it ends at the hinge corner: it may hang deeper, and stand out farther, than the hinge flange's. */
-    private static double[] curveEnd(Leaf leaf) {
-        return new double[] {leaf.slab().hingeEdgeMm() - leaf.rodAxisMm() - leaf.lipOutMm(leaf.curveFlangeMm()),
-            -leaf.rodRadiusMm() - leaf.lipDownMm(leaf.curveFlangeMm())};
+            {free, top}, {free + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())},
+            {free + leaf.lipOutMm(leaf.curveFlangeMm()) - leaf.sheet().thicknessMm() * Math.sin(leaf.bend().turnRad()),
+                top - leaf.innerLipDownMm(leaf.curveFlangeMm())}};
     }
 
     /** The free edge of an inner leaf and the next leaf's hinge flange and rod. */
@@ -56,44 +58,28 @@ final class NeighbourClearance {
             Turn open = Turn.of(openRad);
             Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
             Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
-            Line2D free = new Line2D.Double(edge.x(), edge.z(), lip.x(), lip.z());
-            double rod = free.ptSegDist(outer.rodAxisMm(), outer.rodAxisZMm()) - outer.rodRadiusMm();
-            Nearness toRod = new Nearness(rod, nearer(edge, lip, outer.rodAxisMm(), outer.rodAxisZMm()));
-            return toRod.orNearer(new Nearness(distance(free, flange), nearer(edge, lip, hinge, top)));
+            Nearness axis = SectionLine.toPoint(edge, lip, outer.rodAxisMm(), outer.rodAxisZMm());
+            return new Nearness(axis.mm() - outer.rodRadiusMm(), axis.where()).orNearer(SectionLine.toLine(edge, lip, flange));
         }, OpeningSearch.KINKED);
     }
 
-    private static Vec3 nearer(Vec3 a, Vec3 b, double x, double z) {
-        return Math.hypot(a.x() - x, a.z() - z) <= Math.hypot(b.x() - x, b.z() - z) ? a : b;
-    }
-
-    /** Distance of two segments; 0 where they cross. */
-    private static double distance(Line2D a, Line2D b) {
-        if (a.intersectsLine(b)) {
-            return 0;
-        }
-        return Math.min(Math.min(a.ptSegDist(b.getP1()), a.ptSegDist(b.getP2())),
-                Math.min(b.ptSegDist(a.getP1()), b.ptSegDist(a.getP2())));
-    }
-
     /** An inner leaf and the bar of the next joint, which it passes on its way up. */
-    static Clearance bar(Leaf inner, StopBar bar, double stopRad) {
-        Motion motion = Motion.of(inner);
-        double[][] corners = corners(inner);
+    static Clearance bar(Leaf leaf, StopBar bar, double stopRad) {
+        Motion motion = Motion.of(leaf);
+        double[][] corners = corners(leaf);
         double near = bar.jointMm() - bar.halfWidthMm();
         double low = bar.cornerZMm();
         Line2D floor = new Line2D.Double(near, low, bar.jointMm() + bar.halfWidthMm(), low);
         Line2D side = new Line2D.Double(near, low, near, low + bar.depthMm());
-        return Clearance.search(Pair.LEAF_BAR, inner.number(), stopRad, openRad -> {
+        return Clearance.search(Pair.LEAF_BAR, leaf.number(), stopRad, openRad -> {
             Turn open = Turn.of(openRad);
             Vec3 rod = motion.at(0, corners[2][1], 0, open);
             Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
             Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
-            Line2D face = new Line2D.Double(rod.x(), rod.z(), edge.x(), edge.z());
-            Line2D free = new Line2D.Double(edge.x(), edge.z(), lip.x(), lip.z());
-            double mm = Math.min(Math.min(distance(face, floor), distance(face, side)),
-                    Math.min(distance(free, floor), distance(free, side)));
-            return new Nearness(mm, nearer(edge, lip, near, low));
+            Vec3 inner = motion.at(corners[4][0], corners[4][1], 0, open);
+            return SectionLine.toLine(rod, edge, floor).orNearer(SectionLine.toLine(rod, edge, side))
+                    .orNearer(SectionLine.toLine(edge, lip, floor)).orNearer(SectionLine.toLine(edge, lip, side))
+                    .orNearer(SectionLine.toLine(lip, inner, floor)).orNearer(SectionLine.toLine(lip, inner, side));
         }, OpeningSearch.KINKED);
     }
 }

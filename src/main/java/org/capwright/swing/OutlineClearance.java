@@ -2,6 +2,7 @@ package org.capwright.swing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.capwright.geom.Oval;
 import org.capwright.geom.Vec3;
 import org.capwright.part.Hood;
@@ -47,7 +48,7 @@ final class OutlineClearance {
         List<PlacedBead> inward = hood.flat().beads().stream().filter(PlacedBead::inward).toList();
         boolean cut = !inward.isEmpty() || leaf.tipHeightMm(stopRad) + rod.heightMm() - leaf.rodAxisZMm() > hood.aboveRimMm();
         OutlineClearance clearance = new OutlineClearance(leaf, rod, inside, true, hood.aboveRimMm(), -hood.belowRimMm(), inward,
-                cut ? levels(shape.arcs().get(0), shape.arcs().get(1)) : shape.arcs(), shape.points());
+                cut ? levels(shape.arcs().get(0), shape.arcs().get(1)) : shape.arcs(), hingeEnd(shape, cut ? LEVELS : 1));
         return Clearance.search(Pair.LEAF_HOOD, leaf.number(), stopRad, clearance::at);
     }
 
@@ -66,6 +67,11 @@ final class OutlineClearance {
                     mix(top.fromU(), lip.fromU(), share), mix(top.toU(), lip.toU(), share)));
         }
         return levels;
+    }
+
+    /** The end of the hinge flange: its lip, or all its heights where beads or the hood's top cut it. */
+    private static List<LeafShape.Point> hingeEnd(LeafShape shape, int levels) {
+        return IntStream.rangeClosed(1, levels).mapToObj(i -> shape.hingeEnd((double) i / levels)).toList();
     }
 
     private static double mix(double a, double b, double share) {

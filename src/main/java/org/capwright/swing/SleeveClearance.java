@@ -29,27 +29,7 @@ final class SleeveClearance {
 
     /** The inside of the curved flange: its root and its lip. */
     static List<LeafShape.ArcEdge> inside(Leaf leaf) {
-        return List.of(root(leaf), lip(leaf));
-    }
-
-    /** Where the flange's inside would meet the leaf's underside. */
-    private static LeafShape.ArcEdge root(Leaf leaf) {
-        double t = leaf.sheet().thicknessMm();
-        double radius = leaf.slab().radiusMm() - t * Math.tan(leaf.bend().turnRad() / 2);
-        return arc(leaf, radius, -leaf.rodRadiusMm() - t, 0);
-    }
-
-    private static LeafShape.ArcEdge lip(Leaf leaf) {
-        double t = leaf.sheet().thicknessMm();
-        double out = leaf.lipOutMm(leaf.curveFlangeMm());
-        double radius = leaf.slab().radiusMm() + out - t * Math.sin(leaf.bend().turnRad());
-        double w = -leaf.rodRadiusMm() - leaf.lipDownMm(leaf.curveFlangeMm()) - t * Math.cos(leaf.bend().turnRad());
-        return arc(leaf, radius, w, out);
-    }
-
-    private static LeafShape.ArcEdge arc(Leaf leaf, double radius, double w, double out) {
-        double free = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm() + out : radius;
-        return new LeafShape.ArcEdge(radius, w, leaf.slab().hingeEdgeMm() - out - leaf.rodAxisMm(), Math.min(radius, free) - leaf.rodAxisMm());
+        return List.of(LeafShape.innerRoot(leaf), LeafShape.innerLip(leaf));
     }
 
     private Nearness at(double openRad) {

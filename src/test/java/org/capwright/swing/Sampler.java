@@ -1,254 +1,237 @@
 package org.capwright.swing;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.capwright.part.Cap;
 import org.capwright.part.Gutter;
 import org.capwright.part.Leaf;
-import org.capwright.part.PlacedBead;
+import org.capwright.part.Standoff;
 import org.capwright.part.StopBar;
 
-/** Clearances by plain sampling: many points of a formed leaf at many openings. Slow, and shares no formula with the program. */
+/** Clearances of one leaf at one opening by plain points. Slow, and shares no formula with the program. */
 final class Sampler {
-    private static final int FINER = 8;
+    /** What is at the rim counts as below it. */
+    private static final double AT_RIM_MM = 1e-9;
+    private static final int FINE = 60;
 
     private final Cap cap;
+    private final Leaf leaf;
+    private final FormedLeaf formed;
+    private final List<double[]> standoffs;
 
-    Sampler(Cap cap) {
+    Sampler(Cap cap, Leaf leaf) {
         this.cap = cap;
+        this.leaf = leaf;
+        this.formed = new FormedLeaf(leaf);
+        this.standoffs = standoffs(cap.standoff());
     }
 
-    /** Least value over the swing: openings in a row with few points, then closer and closer round the lowest valleys with many. */
-    double least(DoubleUnaryOperator few, DoubleUnaryOperator many, int openings) {
-        double step = cap.stopRad() / openings;
-        double[] values = new double[openings + 1];
-        double lowest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= openings; i++) {
-            values[i] = few.applyAsDouble(i * step);
-            lowest = Math.min(lowest, values[i]);
-        }
-        double best = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= openings; i++) {
-            boolean valley = (i == 0 || values[i] <= values[i - 1]) && (i == openings || values[i] <= values[i + 1]);
-            if (valley && values[i] < lowest + 2 && !(i > 0 && values[i] == values[i - 1])) {
-                best = Math.min(best, zoom(many, Math.max(0, i - 1) * step, Math.min(openings, i + 1) * step));
-            }
-        }
-        return best;
-    }
-
-    /** The lowest of a row of values, then of a finer row round it, and so on. */
-    private static double zoom(DoubleUnaryOperator at, double from, double to) {
-        double a = from;
-        double b = to;
-        double best = Double.POSITIVE_INFINITY;
-        while (b - a > 1e-5) {
-            double where = a;
-            for (int i = 0; i <= FINER; i++) {
-                double open = a + (b - a) * i / FINER;
-                double value = at.applyAsDouble(open);
-                if (value < best) {
-                    best = value;
-                    where = open;
-                }
-            }
-            double half = (b - a) / FINER;
-            a = Math.max(from, where - half);
-            b = Math.min(to, where + half);
-        }
-        return best;
-    }
-
-    private static double x(Leaf leaf, double[] p, double open) {
-        return leaf.rodAxisMm() + p[0] * Math.cos(open) - p[1] * Math.sin(open);
-    }
-
-    private static double z(Leaf leaf, double[] p, double open) {
-        return leaf.rodAxisZMm() + p[0] * Math.sin(open) + p[1] * Math.cos(open);
-    }
-
-    /** A point between two. */
-    private static double[] mix(double[] a, double[] b, double s) {
-        return new double[] {a[0] + (b[0] - a[0]) * s, a[1] + (b[1] - a[1]) * s, a[2] + (b[2] - a[2]) * s};
-    }
-
-    double hood(Leaf leaf, List<FormedLeaf.Row> curve, FormedLeaf.Row end, double open) {
-        double least = Double.POSITIVE_INFINITY;
-        for (FormedLeaf.Row row : curve) {
-            least = Math.min(least, hood(leaf, row, open));
-        }
-        for (int i = 1; i < curve.size(); i++) {
-            least = Math.min(least, acrossTop(leaf, curve.get(i - 1), curve.get(i), open));
-        }
-        return Math.min(least, hood(leaf, end, open));
-    }
-
-    private double hood(Leaf leaf, FormedLeaf.Row row, double open) {
-        double least = Double.POSITIVE_INFINITY;
-        double top = cap.hood().aboveRimMm();
-        double[] last = null;
-        for (double[] p : row.points()) {
-            least = Math.min(least, hoodAt(leaf, p, open));
-            if (last != null) {
-                double z1 = z(leaf, last, open);
-                double z2 = z(leaf, p, open);
-                if (z1 > top != z2 > top) {
-                    double[] cut = mix(last, p, (top - z1) / (z2 - z1));
-                    least = Math.min(least, cap.hood().insideRadiusMm() - Math.hypot(x(leaf, cut, open), cut[2]));
-                }
-                if (nearBead(Math.min(z1, z2), Math.max(z1, z2))) {
-                    for (int i = 1; i < 24; i++) {
-                        least = Math.min(least, hoodAt(leaf, mix(last, p, i / 24.0), open));
-                    }
-                }
-            }
-            last = p;
-        }
-        return least;
-    }
-
-    /** Where the hood's top cuts the flange's wall between two levels. */
-    private double acrossTop(Leaf leaf, FormedLeaf.Row upper, FormedLeaf.Row lower, double open) {
-        double top = cap.hood().aboveRimMm();
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < upper.points().size(); i++) {
-            double z1 = z(leaf, upper.points().get(i), open);
-            double z2 = z(leaf, lower.points().get(i), open);
-            if (z1 > top != z2 > top) {
-                double[] cut = mix(upper.points().get(i), lower.points().get(i), (top - z1) / (z2 - z1));
-                least = Math.min(least, cap.hood().insideRadiusMm() - Math.hypot(x(leaf, cut, open), cut[2]));
-            }
-        }
-        return least;
-    }
-
-    private boolean nearBead(double low, double high) {
-        return cap.hood().flat().beads().stream().filter(PlacedBead::inward).anyMatch(bead -> {
-            double middle = bead.aboveFootMm() - cap.hood().belowRimMm();
-            double half = bead.bead().widthMm() / 2;
-            return low <= middle + half && high >= middle - half;
-        });
-    }
-
-    private double hoodAt(Leaf leaf, double[] p, double open) {
-        double z = z(leaf, p, open);
-        if (z > cap.hood().aboveRimMm()) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double bore = cap.hood().insideRadiusMm();
-        for (PlacedBead bead : cap.hood().flat().beads()) {
-            double off = z - (bead.aboveFootMm() - cap.hood().belowRimMm());
-            double w = bead.bead().widthMm();
-            double q = bead.bead().depthMm();
-            if (bead.inward() && Math.abs(off) < w / 2) {
-                double rho = (w * w / 4 + q * q) / (2 * q);
-                bore = Math.min(bore, cap.hood().insideRadiusMm() - (Math.sqrt(rho * rho - off * off) - (rho - q)));
-            }
-        }
-        return bore - Math.hypot(x(leaf, p, open), p[2]);
-    }
-
-    double wall(Leaf leaf, List<FormedLeaf.Row> heel, Gutter gutter, double open) {
+    /** The heel and the outboard wall of its gutter, as far as the heel is below the rim. */
+    double wall(Pose pose, List<double[][]> heel) {
+        Gutter gutter = cap.gutters().get(leaf.number() - 1);
         double reach = Double.NEGATIVE_INFINITY;
-        for (FormedLeaf.Row row : heel) {
-            double[] last = null;
-            for (double[] p : row.points()) {
-                double z2 = z(leaf, p, open);
-                if (z2 <= 0) {
-                    reach = Math.max(reach, x(leaf, p, open));
+        for (double[][] row : heel) {
+            for (int i = 0; i < row.length; i++) {
+                double z = pose.z(row[i]);
+                if (z <= AT_RIM_MM) {
+                    reach = Math.max(reach, pose.x(row[i]));
                 }
-                if (last != null && z(leaf, last, open) > 0 != z2 > 0) {
-                    double z1 = z(leaf, last, open);
-                    reach = Math.max(reach, x(leaf, mix(last, p, -z1 / (z2 - z1)), open));
+                double before = i == 0 ? z : pose.z(row[i - 1]);
+                if (before > 0 != z > 0) {
+                    double s = before / (before - z);
+                    reach = Math.max(reach, pose.x(row[i - 1]) * (1 - s) + pose.x(row[i]) * s);
                 }
-                last = p;
             }
         }
         return gutter.jointMm() + gutter.insideWidthMm() / 2 - reach;
     }
 
-    double floor(Leaf leaf, List<FormedLeaf.Row> heel, Gutter gutter, double open) {
-        return heel.stream().flatMap(row -> row.points().stream()).mapToDouble(p -> z(leaf, p, open)).min().orElseThrow() + gutter.depthMm();
+    /** Points of a section and the floor of a gutter. */
+    static double floor(Pose pose, List<double[][]> section, Gutter gutter) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (double[][] row : section) {
+            for (double[] p : row) {
+                lowest = Math.min(lowest, pose.z(p));
+            }
+        }
+        return lowest + gutter.depthMm();
     }
 
-    double sleeve(Leaf leaf, List<FormedLeaf.Row> inside, double open) {
+    double sleeve(Pose pose, List<double[][]> inside) {
         double least = Double.POSITIVE_INFINITY;
-        for (FormedLeaf.Row row : inside) {
-            for (double[] p : row.points()) {
-                if (z(leaf, p, open) <= 1e-9) {
-                    least = Math.min(least, Math.hypot(x(leaf, p, open), p[2]) - cap.sleeve().outsideRadiusMm());
+        for (double[][] row : inside) {
+            for (double[] p : row) {
+                if (pose.z(p) <= AT_RIM_MM) {
+                    least = Math.min(least, pose.out(p) - cap.sleeve().outsideRadiusMm());
                 }
             }
         }
         return least;
     }
 
-    double next(Leaf inner, Leaf outer, double open) {
-        FormedLeaf.Row free = free(inner);
-        double beta = outer.bend().turnRad();
+    /** A free edge and the next leaf's closed hinge flange and rod, by pairs of points: few, then close together round the nearest. */
+    double next(Pose pose) {
+        Leaf outer = cap.leaves().get(leaf.number());
+        double[][] free = formed.freeEnds();
+        double[][] flange = new FormedLeaf(outer).hingeEnds();
+        Pose closed = Pose.of(outer, 0);
+        double[] rod = {outer.rodAxisMm(), outer.rodAxisZMm()};
+        double rodGap = apart(new double[][] {at(pose, free[0]), at(pose, free[1])}, new double[][] {rod, rod}) - outer.rodRadiusMm();
+        return Math.min(rodGap, apart(new double[][] {at(pose, free[0]), at(pose, free[1])},
+                new double[][] {at(closed, flange[0]), at(closed, flange[1])}));
+    }
+
+    private static double[] at(Pose pose, double[] p) {
+        return new double[] {pose.x(p), pose.z(p)};
+    }
+
+    /** Least distance of points on two straight lines. */
+    private static double apart(double[][] one, double[][] other) {
+        double a = 0.5;
+        double b = 0.5;
         double least = Double.POSITIVE_INFINITY;
-        for (double[] p : free.points()) {
-            double px = x(inner, p, open);
-            double pz = z(inner, p, open);
-            least = Math.min(least, Math.hypot(px - outer.rodAxisMm(), pz - outer.rodAxisZMm()) - outer.rodRadiusMm());
-            for (int i = 0; i <= 60; i++) {
-                double v = outer.hingeFlangeMm() * i / 60;
-                least = Math.min(least, Math.hypot(px - (outer.slab().hingeEdgeMm() - v * Math.cos(beta)),
-                        pz - (outer.sheet().thicknessMm() - v * Math.sin(beta))));
-            }
-        }
-        return least;
-    }
-
-    private static FormedLeaf.Row free(Leaf leaf) {
-        double beta = leaf.bend().turnRad();
-        double top = -leaf.rodRadiusMm();
-        return FormedLeaf.line(leaf.reachMm(), top, leaf.reachMm() + leaf.curveFlangeMm() * Math.cos(beta),
-                top - leaf.curveFlangeMm() * Math.sin(beta), 80);
-    }
-
-    double bar(Leaf inner, StopBar bar, double open) {
-        double least = Double.POSITIVE_INFINITY;
-        for (FormedLeaf.Row row : List.of(free(inner), FormedLeaf.line(0, -inner.rodRadiusMm(), inner.reachMm(), -inner.rodRadiusMm(), 700))) {
-            for (double[] p : row.points()) {
-                double dx = Math.max(0, Math.max(bar.jointMm() - bar.halfWidthMm() - x(inner, p, open), x(inner, p, open) - bar.jointMm() - bar.halfWidthMm()));
-                double dz = Math.max(0, Math.max(bar.cornerZMm() - z(inner, p, open), z(inner, p, open) - bar.cornerZMm() - bar.depthMm()));
-                least = Math.min(least, Math.hypot(dx, dz));
-            }
-        }
-        return least;
-    }
-
-    double opposite(Leaf leaf, List<FormedLeaf.Row> heel, List<FormedLeaf.Row> curve, double open) {
-        double least = 2 * (leaf.rodAxisMm() - leaf.rodRadiusMm());
-        for (List<FormedLeaf.Row> rows : List.of(heel, curve)) {
-            for (FormedLeaf.Row row : rows) {
-                for (double[] p : row.points()) {
-                    least = Math.min(least, 2 * x(leaf, p, open));
+        for (double half = 0.5; half > 1e-4; half /= 3) {
+            double nearA = a;
+            double nearB = b;
+            for (int i = -4; i <= 4; i++) {
+                for (int k = -4; k <= 4; k++) {
+                    double s = Math.max(0, Math.min(1, nearA + half * i / 4));
+                    double t = Math.max(0, Math.min(1, nearB + half * k / 4));
+                    double dx = one[0][0] + (one[1][0] - one[0][0]) * s - other[0][0] - (other[1][0] - other[0][0]) * t;
+                    double dz = one[0][1] + (one[1][1] - one[0][1]) * s - other[0][1] - (other[1][1] - other[0][1]) * t;
+                    double d = Math.sqrt(dx * dx + dz * dz);
+                    if (d < least) {
+                        least = d;
+                        a = s;
+                        b = t;
+                    }
                 }
             }
         }
         return least;
     }
 
-    /** The lip over every standoff, its azimuth sampled finely between web and the far edge of the wider flange. */
-    double standoff(Leaf leaf, double open) {
-        double beta = leaf.bend().turnRad();
-        double radius = leaf.slab().radiusMm() + leaf.curveFlangeMm() * Math.cos(beta);
-        double w = -leaf.rodRadiusMm() - leaf.curveFlangeMm() * Math.sin(beta);
-        double from = leaf.slab().hingeEdgeMm() - leaf.curveFlangeMm() * Math.cos(beta);
-        double to = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm() + leaf.curveFlangeMm() * Math.cos(beta) : radius;
-        double half = Math.max(cap.standoff().innerHalfRad(), cap.standoff().outerHalfRad());
+    /** A leaf's section and the box of the next joint's stop bar. */
+    double bar(Pose pose, List<double[][]> rows) {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < cap.standoff().count(); i++) {
-            for (int s = 0; s <= 60; s++) {
-                double azimuth = cap.standoff().azimuthRad(i) - cap.standoff().outerHalfRad() + 2 * half * s / 60;
-                double x = radius * Math.abs(Math.cos(azimuth));
-                if (x >= from && x <= to) {
-                    least = Math.min(least, z(leaf, new double[] {x - leaf.rodAxisMm(), w, 0}, open) - cap.standoff().topZMm());
+        for (double[][] row : rows) {
+            for (double[] p : row) {
+                least = Math.min(least, bar(at(pose, p)));
+            }
+        }
+        return least;
+    }
+
+    /** A place, x and z, and that box. */
+    double bar(double[] place) {
+        StopBar bar = cap.stops().get(leaf.number());
+        double dx = Math.max(0, Math.abs(place[0] - bar.jointMm()) - bar.halfWidthMm());
+        double dz = Math.max(0, Math.max(bar.cornerZMm() - place[1], place[1] - bar.cornerZMm() - bar.depthMm()));
+        return Math.sqrt(dx * dx + dz * dz);
+    }
+
+    /** Twice the distance from the plane between the middle pair. */
+    double opposite(Pose pose, List<double[][]> rows) {
+        double nearest = leaf.rodAxisMm() - leaf.rodRadiusMm();
+        for (double[][] row : rows) {
+            for (double[] p : row) {
+                nearest = Math.min(nearest, pose.x(p));
+            }
+        }
+        return 2 * nearest;
+    }
+
+    /** The lip over the tops of the standoffs, wherever it is over one at this opening. */
+    double standoff(Pose pose, List<double[][]> rows) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double[][] row : rows) {
+            for (double[] p : row) {
+                double mm = pose.z(p) - cap.standoff().topZMm();
+                if (mm < least && overStandoff(Math.atan2(p[2], pose.x(p)))) {
+                    least = mm;
                 }
             }
         }
         return least;
+    }
+
+    private boolean overStandoff(double azimuth) {
+        for (double[] span : standoffs) {
+            if (azimuth >= span[0] && azimuth <= span[1]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Where standoffs are, from web to the far edge of the wider flange, with the mirror images that matter to this leaf. */
+    private static List<double[]> standoffs(Standoff standoff) {
+        List<double[]> spans = new ArrayList<>();
+        double full = 2 * Math.PI;
+        double width = 2 * Math.max(standoff.outerHalfRad(), standoff.innerHalfRad());
+        for (int i = 0; i < standoff.count(); i++) {
+            double from = standoff.azimuthRad(i) - standoff.outerHalfRad();
+            double to = from + width;
+            for (double[] image : List.of(new double[] {from, to}, new double[] {-to, -from},
+                    new double[] {Math.PI - to, Math.PI - from}, new double[] {Math.PI + from, Math.PI + to})) {
+                for (int turn = -3; turn <= 3; turn++) {
+                    double start = image[0] + turn * full;
+                    if (start < Math.PI && start + width > 0) {
+                        spans.add(new double[] {start, start + width});
+                    }
+                }
+            }
+        }
+        return spans;
+    }
+
+    /** The flange's inside and the outboard edge of the spout's end, an upright line: their distance in space. */
+    double spout(Pose pose, List<double[][]> inside) {
+        Gutter gutter = cap.gutters().get(leaf.number() - 1);
+        double half = gutter.outsideWidthMm() / 2;
+        double x = gutter.jointMm() + half;
+        double y = gutter.endMm(half);
+        double least = Double.POSITIVE_INFINITY;
+        for (double[][] row : inside) {
+            for (double[] p : row) {
+                double dz = Math.max(0, Math.max(pose.z(p), -gutter.outsideDepthMm() - pose.z(p)));
+                double dx = pose.x(p) - x;
+                double dy = p[2] - y;
+                least = Math.min(least, Math.sqrt(dx * dx + dy * dy + dz * dz));
+            }
+        }
+        return least;
+    }
+
+    /** Whatever of the curved flange lies within the bushing's outside and the plane of the bushing's end. The opening is no matter. */
+    double bushing() {
+        double end = cap.doublers().get(leaf.number() - 1).faceYMm() + cap.doublers().get(leaf.number() - 1).thicknessMm()
+                - cap.bushing().lengthMm();
+        double radius = cap.bushing().outsideMm() / 2;
+        double farthest = Double.NEGATIVE_INFINITY;
+        double beside = Math.max(0, radius - leaf.rodRadiusMm()) / Math.sin(leaf.bend().turnRad());
+        for (int level = 0; level <= FINE; level++) {
+            double v = Math.min(leaf.curveFlangeMm(), beside) * level / FINE;
+            double out = v * Math.cos(leaf.bend().turnRad());
+            double w = -leaf.rodRadiusMm() - v * Math.sin(leaf.bend().turnRad());
+            double from = leaf.slab().hingeEdgeMm() - out - leaf.rodAxisMm();
+            for (int i = 0; i <= FINE * FINE; i++) {
+                double u = Math.max(from, -radius) * (1 - (double) i / (FINE * FINE));
+                if (u * u + w * w <= radius * radius) {
+                    double x = leaf.rodAxisMm() + u;
+                    double r = leaf.slab().radiusMm() + out;
+                    farthest = Math.max(farthest, Math.sqrt(r * r - x * x));
+                }
+            }
+        }
+        return end - farthest;
+    }
+
+    Leaf leaf() {
+        return leaf;
+    }
+
+    FormedLeaf formed() {
+        return formed;
     }
 }
