@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +20,7 @@ import org.capwright.swing.Motion;
 import org.capwright.swing.Turn;
 
 /** The section across the rods, to scale, leaves at an opening. Both halves are drawn. */
-final class SectionSketch {
+public final class SectionSketch {
     private static final double EDGE_PX = 46;
 
     private final Sketch sketch;
@@ -37,7 +37,17 @@ final class SectionSketch {
         this.open = Turn.of(openRad);
     }
 
-    static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, String inputPath, Check chosen) {
+    /**
+     * Draws the section.
+     *
+     * @param sketch where
+     * @param solved the cap
+     * @param palette its colours
+     * @param openRad opening of the leaves, radians
+     * @param inputPath path of the input whose dimension stands out, may be empty
+     * @param chosen the check whose place is marked, null for none
+     */
+    public static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, String inputPath, Check chosen) {
         SectionSketch section = new SectionSketch(sketch, solved, palette, openRad);
         double wide = section.cap.hood().largestRadiusMm();
         sketch.look(new Bounds(-wide, -section.lowest(), wide, section.cap.hood().aboveRimMm()), EDGE_PX, palette.paper());
