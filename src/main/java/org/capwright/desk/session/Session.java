@@ -86,8 +86,17 @@ public final class Session {
      */
     public void type(Input<?> input, String typed) {
         JobText now = text.get();
-        JobText next = typed.isBlank() ? now.without(input.path()) : now.with(input.path(), typed.strip());
-        history.go(next, input.path());
+        edit(typed.isBlank() ? now.without(input.path()) : now.with(input.path(), typed.strip()), input.path());
+    }
+
+    /**
+     * Goes on to another text; edits in a row with the same key count as one until {@link #seal}.
+     *
+     * @param next the new text
+     * @param key what is being edited
+     */
+    public void edit(JobText next, String key) {
+        history.go(next, key);
         show(next);
     }
 
