@@ -179,7 +179,9 @@ final class HeldParts {
         double change = cap.doublers().get(0).faceYMm() - drawn.doublers().get(0).faceYMm();
         double play = job.find(FitInputs.END_PLAY).map(both -> both.mm() / 2).orElse(job.get(RodInputs.END_PLAY).mm() - change);
         type(RodInputs.END_PLAY, play, "end play of the rods that are cut");
-        type(RodInputs.BUSHING_LENGTH, drawn.bushing().lengthMm(), "bushing length");
+        if (drawn.bushings().stream().distinct().count() == 1) {
+            type(RodInputs.BUSHING_LENGTH, drawn.bushing().lengthMm(), "bushing length");
+        }
     }
 
     private void type(Input<?> input, String text) {

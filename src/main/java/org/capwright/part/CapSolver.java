@@ -62,7 +62,7 @@ final class CapSolver {
         List<Doubler> doublers = rodSet.doublers(leaves);
         CylinderSet cylinders = new CylinderSet(job, sleeveInsideMm, hoodInsideMm, hoodTopMm, gutters, doublers);
         return new Cap(job, stopRad, joints, cylinders.sleeve(), cylinders.hood(), leaves, rodSet.rods(leaves, doublers),
-                rodSet.bushing(doublers, leaves), rodSet.washer(), doublers, gutters, stops, cylinders.standoff());
+                rodSet.bushings(doublers, leaves), rodSet.washer(), doublers, gutters, stops, cylinders.standoff());
     }
 
     /**
