@@ -39,6 +39,10 @@ public final class LimitInputs {
     /** Least free area as a share of the bore. */
     public static final Input<Double> FREE_AREA = Input.number("limits.freeArea", "free area").between("0.3", "1").or("0.8")
             .help("Least free area as a share of the sleeve's bore.");
+    /** What bend radii are held to. */
+    public static final Input<BendRadii> BEND_RADIUS = Input.choice("limits.bendRadius", "bend radii by", BendRadii.class)
+            .or(BendRadii.ANNEALED.word()).help("Annealed: at least the sheet's thickness. Design table: tight below a conservative table's "
+                    + "radius as well; take it for hard sheet, which cracks sooner.");
     /** Largest strain of the shrunk lip. */
     public static final Input<Double> SHRINK = Input.number("limits.shrink", "shrink at the lip").between("0.005", "0.3").or("0.06")
             .help("Largest share of its length that the curved lip is shrunk by.");
@@ -61,10 +65,18 @@ public final class LimitInputs {
 
     /** All of them, in order. */
     static final Group GROUP = Group.of("limits", "Limits", SLIP, COVER, LEAF_HOOD, HEEL, LIP_STANDOFF, FLANGE_SPOUT, OTHER,
-            STOP_LEAST, STOP_MOST, CONTACT, TIP_COVER, CLOSING_RATIO, FLOAT, FREE_AREA, SHRINK, HOLE_BEAD, SAG, STRESS, END_PLAY,
+            STOP_LEAST, STOP_MOST, CONTACT, TIP_COVER, CLOSING_RATIO, FLOAT, FREE_AREA, BEND_RADIUS, SHRINK, HOLE_BEAD, SAG, STRESS, END_PLAY,
             DRAIN, SEAM, BUSHING);
 
     private LimitInputs() {
+    }
+
+    /** What bend radii are held to. */
+    public enum BendRadii implements Word {
+        /** The rule for annealed sheet. */
+        ANNEALED,
+        /** That rule, and a conservative design table. */
+        DESIGN_TABLE
     }
 
     private static Input<Length> length(String name, String label, String fallback, String help) {
