@@ -1,0 +1,65 @@
+package org.capwright.fitup;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.check.Quantity;
+import org.capwright.geom.Oval;
+import org.capwright.part.Cap;
+import org.capwright.part.StopBar;
+import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
+
+/**
+ * The stop bars in the hood that was made. A bar is clamped against the opened leaves with the stop card and then welded to the hood, so
+ * the leaves place it, not the hood; what a shifted or oval hood changes is the room for its ends.
+ */
+final class StopEnds {
+    /** Farther than this a weld does not reach; common practice, no source. */
+    private static final double WIDEST_MM = Length.MM_PER_INCH / 8;
+    /** As much as a tape tells. */
+    private static final double TOLD_MM = Length.MM_PER_INCH / 32;
+    private static final int ACROSS = 8;
+    private static final int MOST_STEPS = 60;
+
+    private StopEnds() {
+    }
+
+    static List<String> notes(Cap made, Oval hood, ShopFormat format) {
+        List<String> notes = new ArrayList<>();
+        for (StopBar bar : made.stops()) {
+            for (int side = 1; side >= (bar.number() == 1 ? 1 : -1); side -= 2) {
+                String name = "Stop bar " + bar.number() + (bar.number() == 1 ? "" : side > 0 ? ", +x side" : ", -x side");
+                double gap = gapMm(bar, side, hood);
+                if (gap < -TOLD_MM) {
+                    notes.add(name + ": dress " + Quantity.LENGTH.words(-gap, format) + " off each end, or it will not go into the hood.");
+                } else if (gap > WIDEST_MM) {
+                    notes.add(name + ": its ends are " + Quantity.LENGTH.words(gap, format) + " short of the hood, too far to weld: make it longer.");
+                }
+            }
+        }
+        return notes;
+    }
+
+    /** Gap at each end when the bar lies midway; negative where it is too long. */
+    static double gapMm(StopBar bar, int side, Oval hood) {
+        double plus = Double.POSITIVE_INFINITY;
+        double minus = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= ACROSS; i++) {
+            double across = bar.halfWidthMm() * (2.0 * i / ACROSS - 1);
+            double x = side * (bar.jointMm() + across);
+            plus = Math.min(plus, wallMm(hood, x, 1) - bar.endMm(across));
+            minus = Math.min(minus, wallMm(hood, x, -1) - bar.endMm(across));
+        }
+        return (plus + minus) / 2;
+    }
+
+    /** Distance of the hood's inside from the plane y = 0, at an x, towards +y or -y. */
+    private static double wallMm(Oval hood, double x, int end) {
+        double y = hood.radiusMm();
+        for (int i = 0; i < MOST_STEPS; i++) {
+            // going out along y the room falls by no more than one to one, so no step goes beyond the wall by more than it was short
+            y += hood.insideMm(x, end * y);
+        }
+        return y;
+    }
+}
