@@ -31,7 +31,9 @@ public final class ToleranceInputs {
     public static final Input<Length> FLANGE_DEPTH = length("flangeDepth", "flange depth", "1/32 in", "Both drip flanges, either way.");
     /** Share of builds wanted clear. */
     public static final Input<Double> SHARE = Input.number("tolerance.share", "share wanted").between("0.5", "0.9999").or("0.99")
-            .help("Share of builds that are wanted to clear, for the annulus it would take.");
+            .help(
+                "Share of builds that are wanted to clear; the tolerance run says which annulus it would take. More "
+                    + "certainty costs a wider hood.");
 
     /** All of them, in order. */
     static final Group GROUP = Group.of("tolerance", "Tolerances", SPREADING, HOOD_DIAMETER, OVALITY, SHIFT, ROD_POSITION, ROD_HEIGHT,
