@@ -10,8 +10,8 @@ import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
 /**
- * The stop bars in the hood that was made. A bar is clamped against the opened leaves with the stop card and then welded to the hood, so
- * the leaves place it, not the hood; what a shifted or oval hood changes is the room for its ends.
+ * The stop bars in the hood that was made. A bar is clamped against the opened leaves with the stop card and then welded to the
+ * hood, so the leaves place it, not the hood; what a shifted or oval hood changes is the room for its ends.
  */
 final class StopEnds {
     /** Farther than this a weld does not reach; common practice, no source. */
@@ -27,17 +27,24 @@ final class StopEnds {
     static List<String> notes(Cap made, Oval hood, ShopFormat format) {
         List<String> notes = new ArrayList<>();
         for (StopBar bar : made.stops()) {
-            for (int side = 1; side >= (bar.number() == 1 ? 1 : -1); side -= 2) {
-                String name = "Stop bar " + bar.number() + (bar.number() == 1 ? "" : side > 0 ? ", +x side" : ", -x side");
-                double gap = gapMm(bar, side, hood);
-                if (gap < -TOLD_MM) {
-                    notes.add(name + ": dress " + Quantity.LENGTH.words(-gap, format) + " off each end, or it will not go into the hood.");
-                } else if (gap > WIDEST_MM) {
-                    notes.add(name + ": its ends are " + Quantity.LENGTH.words(gap, format) + " short of the hood, too far to weld: make it longer.");
-                }
+            String name = "stop bar " + bar.number();
+            if (bar.number() == 1) {
+                note(name, gapMm(bar, 1, hood), format, notes);
+            } else {
+                note(name + " (+x side)", gapMm(bar, 1, hood), format, notes);
+                note(name + " (-x side)", gapMm(bar, -1, hood), format, notes);
             }
         }
         return notes;
+    }
+
+    private static void note(String bar, double gapMm, ShopFormat format, List<String> notes) {
+        String length = Quantity.LENGTH.words(Math.abs(gapMm), format);
+        if (gapMm < -TOLD_MM) {
+            notes.add("As the hood stands, dress " + length + " off each end of " + bar + ", or it will not go in.");
+        } else if (gapMm > WIDEST_MM) {
+            notes.add("As the hood stands, the ends of " + bar + " are " + length + " short of it, too far to weld: make it longer.");
+        }
     }
 
     /** Gap at each end when the bar lies midway; negative where it is too long. */

@@ -120,14 +120,19 @@ final class Builder {
 
     private double hoodMm(Leaf leaf, Oval hood, RodLine rod, double wider, double deeper) {
         double radius = leaf.slab().radiusMm() + wider;
-        return quick ? hoods.get(leaf.number() - 1).leastMm(hood, rod, radius, deeper) : searched(leaf, hood, rod, radius);
+        return quick ? hoods.get(leaf.number() - 1).leastMm(hood, rod, radius, deeper) : searched(leaf, hood, rod, radius, deeper);
     }
 
-    /** The full search, for hoods with inward beads or lower than their leaves; the flange counts as drawn there. */
-    private double searched(Leaf leaf, Oval hood, RodLine rod, double radius) {
+    /** The full search, for hoods with inward beads or lower than their leaves. */
+    private double searched(Leaf leaf, Oval hood, RodLine rod, double radius, double deeper) {
         double free = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm() : radius;
         MeasuredWork work = new MeasuredWork(hood, Oval.circle(cap.sleeve().outsideRadiusMm()), List.of(rod),
                 List.of(new LeafSize(leaf.number(), rod.side(), new Leaf.Slab(leaf.slab().hingeEdgeMm(), free, radius))));
-        return MeasuredSwing.hood(cap, work, leaf, rod.side()).leastMm();
+        return MeasuredSwing.hood(cap, work, deeper(leaf, deeper), rod.side()).leastMm();
+    }
+    private static Leaf deeper(Leaf leaf, double mm) {
+        return new Leaf(leaf.number(), leaf.sheet(), leaf.slab(), leaf.rodAxisMm(), leaf.rodAxisZMm(), leaf.rodRadiusMm(), leaf.curveFlangeMm() + mm,
+                leaf.hingeFlangeMm() + mm, leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(), leaf.shrink(), leaf.hingeRelief(), leaf.freeRelief(),
+                leaf.reliefHoleMm(), leaf.balance());
     }
 }

@@ -13,6 +13,7 @@ import org.capwright.job.HoodInputs;
 import org.capwright.part.Cap;
 import org.capwright.part.Jobs;
 import org.capwright.swing.Pair;
+import org.capwright.swing.QuickHood;
 import org.capwright.swing.Swing;
 import org.junit.jupiter.api.Test;
 
@@ -112,6 +113,20 @@ class ToleranceRunTest {
         ToleranceRun run = run(job(Map.of("gutter.insideWidth", "2 1/16 in", "tolerance.flangeDepth", "1/16 in")));
         assertThat(run.share()).isLessThan(0.9);
         assertThat(run.annulus()).isEmpty();
+    }
+
+    /** A hood with a shallow inward bead out of the leaves' reach asks for the full search: the same builds, the same margins. */
+    @Test
+    void theFullSearchGivesWhatTheQuickOneGives() {
+        Cap quick = Cap.solve(Jobs.kilnWith(Map.of("hood.beads[1].fromTop", "14 in")));
+        Cap full = Cap.solve(Jobs.kilnWith(Map.of("hood.beads[1].fromTop", "14 in", "hood.beads[1].side", "in")));
+        assertThat(QuickHood.holds(quick)).isTrue();
+        assertThat(QuickHood.holds(full)).isFalse();
+        MarginSpread one = ToleranceRun.of(quick, 400, SEED, Progress.NONE).orElseThrow().margins().get(0);
+        MarginSpread other = ToleranceRun.of(full, 400, SEED, Progress.NONE).orElseThrow().margins().get(0);
+        assertThat(other.id()).isEqualTo("leaf.1.hood");
+        assertThat(other.p01().mm()).isCloseTo(one.p01().mm(), within(0.01));
+        assertThat(other.p50().mm()).isCloseTo(one.p50().mm(), within(0.01));
     }
 
     @Test
