@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * What each check is, why it matters, and how to measure it on the work: the resource beside this package is the one home of what help
- * shows beside a check.
+ * What each check is, why it matters, and how to measure it on the work: the resource beside this package is the one home of
+ * what help shows beside a check.
  */
 final class Explanations {
     private static final Map<String, String> BY_KEY = read();

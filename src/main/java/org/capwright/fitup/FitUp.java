@@ -42,7 +42,8 @@ public record FitUp(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rede
      *
      * @param job the job with its readings
      * @return fit and verdict
-     * @throws org.capwright.job.RefusedJobException where no such cap can exist as drawn; parts that were made and contradict each other
+     * @throws org.capwright.job.RefusedJobException where no such cap can exist as drawn; parts that were made and contradict
+     *        each other
      *         are told in {@link Rederived#conflicts}
      */
     public static FitUp of(CapJob job) {
@@ -67,7 +68,8 @@ public record FitUp(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rede
                 notes(drawn, stack, sleeve, hood, rederived, work));
     }
 
-    private static List<String> notes(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rederived rederived, MeasuredWork work) {
+    private static List<String> notes(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rederived rederived,
+            MeasuredWork work) {
         ShopFormat format = Writing.of(drawn).format();
         List<String> notes = new ArrayList<>();
         Conclusions.suspects(stack, format, notes);

@@ -21,8 +21,8 @@ import org.capwright.part.Cap;
 import org.capwright.swing.LeafSize;
 
 /**
- * Derives a job anew from the parts that are cut: they are turned into inputs, and the job is solved again. Where no cap can have all of
- * them, the fewest parts that contradict each other are named, and as many as can be are kept, in the order of the work.
+ * Derives a job anew from the parts that are cut: they are turned into inputs, and the job is solved again. Where no cap can have
+ * all of them, the fewest parts that contradict each other are named, and as many as can be are kept, in the order of the work.
  */
 final class HeldParts {
     private final Cap drawn;
@@ -138,9 +138,10 @@ final class HeldParts {
             default -> String.join(" and ", fewest) + " as made contradict each other";
         };
         Limit limit = new Limit(0, false, 0, "no cap has them all: " + why.path() + ", " + why.reason());
-        Check check = new Check("held.together", who + ": parts that can't be kept", Quantity.COUNT, Math.max(1, cut.size() - kept.size()), limit,
-                Optional.empty(), false);
-        return new Contradiction(check, fewest.isEmpty() ? List.of("stack") : List.copyOf(fewest), remedy(cut, kept, fewest, why));
+        int lost = Math.max(1, cut.size() - kept.size());
+        Check check = new Check("held.together", who + ": parts that can't be kept", Quantity.COUNT, lost, limit, Optional.empty(), false);
+        List<String> parts = fewest.isEmpty() ? List.of("stack") : List.copyOf(fewest);
+        return new Contradiction(check, parts, remedy(cut, kept, fewest, why));
     }
 
     /** Any one part that does it alone, else all that could not be kept. */

@@ -32,8 +32,8 @@ import org.capwright.units.Length;
 import org.capwright.units.UnitSystem;
 
 /**
- * Turns each held part into the inputs that give its size: a sleeve into the slip, a hood into the annulus, leaves into the cover, and
- * so on. Where no input can give it, the held parts contradict each other.
+ * Turns each held part into the inputs that give its size: a sleeve into the slip, a hood into the annulus, leaves into the
+ * cover, and so on. Where no input can give it, the held parts contradict each other.
  */
 final class HeldSizes {
     /** What a standoff gives when it is pulled to the hood; common practice, no source. */
@@ -112,7 +112,8 @@ final class HeldSizes {
         type(StandoffInputs.COUNT, Integer.toString(cut.count()));
         type(StandoffInputs.FIRST, String.format(Locale.ROOT, "%.9f deg", Angle.ofRad(cut.firstRad()).degrees()));
         double needed = inside - Math.hypot(outside, cut.innerFlangeMm() / 2);
-        Check check = check("held.standoffs", "web of the cut standoffs off what sleeve and hood ask for", Math.abs(cut.webMm() - needed),
+        Check check = check("held.standoffs", "web of the cut standoffs off what sleeve and hood ask for",
+                Math.abs(cut.webMm() - needed),
                 new Limit(STANDOFF_GIVES_MM, false, 0, "what a bracket gives when it is pulled in: common practice, no source"));
         conflicts.add(new Contradiction(check, List.of("sleeve", "hood", "standoffs"), "make the standoffs anew, web outside "
                 + Quantity.LENGTH.words(needed, Writing.of(drawn).format())));
@@ -130,8 +131,10 @@ final class HeldSizes {
         if (held.contains("leaves")) {
             double radius = leaves.stream().mapToDouble(leaf -> leaf.slab().radiusMm()).average()
                     .orElse(drawn.leaves().get(0).slab().radiusMm());
-            type("leaves", LeafInputs.COVER, radius - drawn.leaves().get(0).sheet().thicknessMm() - outside, "cover of the leaves that are cut");
-            type("leaves", RodInputs.OFFSET, drawn.leaves().get(0).rodAxisMm() - drawn.leaves().get(0).slab().hingeEdgeMm(), "rod offset");
+            type("leaves", LeafInputs.COVER, radius - drawn.leaves().get(0).sheet().thicknessMm() - outside,
+                    "cover of the leaves that are cut");
+            type("leaves", RodInputs.OFFSET, drawn.leaves().get(0).rodAxisMm() - drawn.leaves().get(0).slab().hingeEdgeMm(),
+                    "rod offset");
             if (drawn.joints().size() > 1) {
                 type("leaves", LeafInputs.FIRST_JOINT, drawn.joints().get(1), "first joint");
             }
@@ -145,7 +148,8 @@ final class HeldSizes {
     private void gutter(double outside) {
         if (held.contains("gutter")) {
             Gutter cut = drawn.gutters().get(0);
-            type("gutter", GutterInputs.INSIDE_WIDTH, least(FitInputs.GUTTER_WIDTH).orElse(cut.insideWidthMm()), "width of the gutter that is cut");
+            type("gutter", GutterInputs.INSIDE_WIDTH, least(FitInputs.GUTTER_WIDTH).orElse(cut.insideWidthMm()),
+                    "width of the gutter that is cut");
             double depth = drawn.gutters().stream().mapToDouble(Gutter::depthMm).min().orElseThrow();
             type("gutter", GutterInputs.DEPTH, least(FitInputs.GUTTER_DEPTH).orElse(depth), "depth of the gutter that is cut");
             type("gutter", GutterInputs.SPOUT, cut.endRadiusMm() - outside, "spout of the gutter that is cut");

@@ -43,7 +43,8 @@ final class StopEnds {
         if (gapMm < -TOLD_MM) {
             notes.add("As the hood stands, dress " + length + " off each end of " + bar + ", or it will not go in.");
         } else if (gapMm > WIDEST_MM) {
-            notes.add("As the hood stands, the ends of " + bar + " are " + length + " short of it, too far to weld: make it longer.");
+            notes.add("As the hood stands, the ends of " + bar + " are " + length
+                    + " short of it, too far to weld: make it longer.");
         }
     }
 
@@ -64,7 +65,7 @@ final class StopEnds {
     private static double wallMm(Oval hood, double x, int end) {
         double y = hood.radiusMm();
         for (int i = 0; i < MOST_STEPS; i++) {
-            // going out along y the room falls by no more than one to one, so no step goes beyond the wall by more than it was short
+            // along y the room falls by no more than one to one, so from outside no step goes too far in
             y += hood.insideMm(x, end * y);
         }
         return y;

@@ -61,7 +61,8 @@ public final class LimitInputs {
                 "Least free area as a share of the sleeve's bore: gutters that are too wide cost the fan pressure.");
     /** What bend radii are held to. */
     public static final Input<BendRadii> BEND_RADIUS = Input.choice("limits.bendRadius", "bend radii by", BendRadii.class)
-            .or(BendRadii.ANNEALED.word()).help("Annealed: at least the sheet's thickness. Design table: tight below a conservative table's "
+            .or(BendRadii.ANNEALED.word())
+            .help("Annealed: at least the sheet's thickness. Design table: tight below a conservative table's "
                     + "radius as well; take it for hard sheet, which cracks sooner.");
     /** Largest strain of the shrunk lip. */
     public static final Input<Double> SHRINK = Input.number("limits.shrink", "shrink at the lip").between("0.005", "0.3").or("0.06")
@@ -99,8 +100,8 @@ public final class LimitInputs {
 
     /** All of them, in order. */
     static final Group GROUP = Group.of("limits", "Limits", SLIP, COVER, LEAF_HOOD, HEEL, LIP_STANDOFF, FLANGE_SPOUT, OTHER,
-            STOP_LEAST, STOP_MOST, CONTACT, TIP_COVER, CLOSING_RATIO, FLOAT, FREE_AREA, BEND_RADIUS, SHRINK, HOLE_BEAD, SAG, STRESS, END_PLAY,
-            DRAIN, SEAM, BUSHING);
+            STOP_LEAST, STOP_MOST, CONTACT, TIP_COVER, CLOSING_RATIO, FLOAT, FREE_AREA, BEND_RADIUS, SHRINK, HOLE_BEAD, SAG,
+            STRESS, END_PLAY, DRAIN, SEAM, BUSHING);
 
     private LimitInputs() {
     }

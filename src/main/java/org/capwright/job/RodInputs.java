@@ -49,7 +49,8 @@ public final class RodInputs {
     /** Length of the bushings under the flange. */
     public static final Input<Length> BUSHING_LENGTH = Input.length("bushings.length", "length under flange")
             .between("1/16 in", "4 in").orAuto()
-            .help("Length of the body under the flange, at every joint. Auto: at each joint just long enough to end flush with the hood's inside.");
+            .help("Length of the body under the flange, at every joint. Auto: at each joint just long enough to end flush "
+                    + "with the hood's inside.");
     /** Metal of the doubler plates. */
     public static final Input<Metal> DOUBLER_METAL = SheetInputs.metal("doublers").or(Metal.GALVANIZED.word());
     /** Thickness of the doubler plates. */

@@ -16,9 +16,11 @@ public final class ToleranceInputs {
     /** Shift of the hood. */
     public static final Input<Length> SHIFT = length("shift", "hood shift", "1/16 in", "Hood off the sleeve's centre, along x and along y.");
     /** Position of the rods. */
-    public static final Input<Length> ROD_POSITION = length("rodPosition", "rod position", "1/32 in", "Whole rod from the hinge flange, either way, both ends alike.");
+    public static final Input<Length> ROD_POSITION = length("rodPosition", "rod position", "1/32 in",
+            "Whole rod from the hinge flange, either way, both ends alike.");
     /** Height of the rods. */
-    public static final Input<Length> ROD_HEIGHT = length("rodHeight", "rod height", "1/32 in", "Whole rod above the rim, either way, both ends alike.");
+    public static final Input<Length> ROD_HEIGHT = length("rodHeight", "rod height", "1/32 in",
+            "Whole rod above the rim, either way, both ends alike.");
     /** Position of each rod end. */
     public static final Input<Length> ROD_END_POSITION = length("rodEndPosition", "rod end position", "1/64 in",
             "Each end of a rod by itself, from the hinge flange: two ends that differ skew the rod.");

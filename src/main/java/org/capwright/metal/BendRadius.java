@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.capwright.units.Length;
 
 /**
- * Least inside radii of a conservative design table, beyond the rule for annealed sheet that the radius be at least the thickness.
+ * Least inside radii of a conservative design table, beyond the rule for annealed sheet: at least the thickness.
  *
  * @param thickness thickness of the sheet
  * @param steel least inside radius of 1020 steel
@@ -21,15 +21,16 @@ public record BendRadius(Length thickness, Length steel, Length stainless, Lengt
     private static final double SAME_THICKNESS_MM = 1e-6;
 
     /**
-     * The table's radius for a sheet: the next row up. Coated steel counts as 1020, both stainless metals as 304, aluminium as 5052-H32:
-     * the sheet in hand may be softer or harder.
+     * The table's radius for a sheet: the next row up. Coated steel counts as 1020, both stainless metals as 304, aluminium as
+     * 5052-H32: the sheet in hand may be softer or harder.
      *
      * @param metal metal of the sheet
      * @param thickness its thickness
      * @return the least inside radius; empty above the table
      */
     public static Optional<Length> of(Metal metal, Length thickness) {
-        return ROWS.stream().filter(row -> row.thickness.mm() > thickness.mm() - SAME_THICKNESS_MM).findFirst().map(row -> row.of(metal));
+        return ROWS.stream().filter(row -> row.thickness.mm() > thickness.mm() - SAME_THICKNESS_MM).findFirst()
+                .map(row -> row.of(metal));
     }
 
     /**

@@ -61,7 +61,8 @@ public record Cap(CapJob job, double stopRad, List<Double> joints, Sleeve sleeve
      * @return nothing where one length serves all, else such as {@code " of rod 2"} or {@code " of rods 2 and 3"}
      */
     public String bushingsOf(int number) {
-        List<String> alike = rods.stream().map(PivotRod::number).filter(one -> bushings.get(one - 1).equals(bushings.get(number - 1)))
+        Bushing wanted = bushings.get(number - 1);
+        List<String> alike = rods.stream().map(PivotRod::number).filter(one -> bushings.get(one - 1).equals(wanted))
                 .map(String::valueOf).toList();
         return alike.size() == rods.size() ? "" : (alike.size() == 1 ? " of rod " : " of rods ") + String.join(" and ", alike);
     }

@@ -25,7 +25,10 @@ import org.capwright.units.Length;
 
 /** Makes sleeve, hood and standoffs: what is placed round the two cylinders. */
 final class CylinderSet {
-    /** Where a rule puts a hood's beads, if holes and plates leave it free: an inch in from each edge; common practice, no source. */
+    /**
+     * Where a rule puts a hood's beads, if holes and plates leave it free: an inch in from each edge; common practice, no
+     * source.
+     */
     private static final double BEAD_FROM_EDGE_MM = Length.MM_PER_INCH;
     /** What a rule leaves between lip and standoff tops beyond the lip; common practice, no source. */
     private static final double BELOW_LIP_MM = Length.MM_PER_INCH * 3 / 8;

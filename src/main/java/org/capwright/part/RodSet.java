@@ -64,8 +64,8 @@ final class RodSet {
     }
 
     /**
-     * Bushings by joint, alike but for their length: one that is typed serves all joints, auto reaches at each joint flush with the
-     * hood's inside where plate and hood are farthest apart.
+     * Bushings by joint, alike but for their length: one that is typed serves all joints, auto reaches at each joint flush with
+     * the hood's inside where plate and hood are farthest apart.
      */
     List<Bushing> bushings(List<Doubler> doublers, List<Leaf> leaves) {
         List<Bushing> bushings = new ArrayList<>();

@@ -47,7 +47,8 @@ final class Hardware {
 
     /** Those of one joint are alike; joints with bushings of the same length share a line. */
     private List<HardwareItem> bushings() {
-        return cap.bushings().stream().distinct().map(kind -> bushings(kind, cap.bushingsOf(cap.bushings().indexOf(kind) + 1))).toList();
+        return cap.bushings().stream().distinct().map(kind -> bushings(kind, cap.bushingsOf(cap.bushings().indexOf(kind) + 1)))
+                .toList();
     }
 
     private HardwareItem bushings(Bushing bushing, String ofWhich) {

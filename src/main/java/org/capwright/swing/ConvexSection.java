@@ -10,8 +10,8 @@ import org.capwright.geom.Vec3;
  */
 record ConvexSection(double[] x, double[] z) {
     /**
-     * A straight line of a leaf's section: its distance; where it lies within, how far at least it would have to move to come out,
-     * negative. What keeps two convex things apart, or shows how deep they are in each other, is square to a side of either.
+     * A straight line of a leaf's section: its distance; where it lies within, how far at least it would have to move to come
+     * out, negative. What keeps two convex things apart, or shows how deep they are in each other, is square to a side of either.
      *
      * @param a one end of the leaf's line
      * @param b the other
@@ -60,7 +60,8 @@ record ConvexSection(double[] x, double[] z) {
         Nearness nearest = Nearness.NONE;
         for (int i = 0; i < x.length; i++) {
             int next = (i + 1) % x.length;
-            nearest = nearest.orNearer(SectionLine.toPoint(a, b, x[i], z[i])).orNearer(toSide(a, i, next)).orNearer(toSide(b, i, next));
+            nearest = nearest.orNearer(SectionLine.toPoint(a, b, x[i], z[i])).orNearer(toSide(a, i, next))
+                    .orNearer(toSide(b, i, next));
         }
         return nearest;
     }

@@ -65,7 +65,8 @@ final class NeighbourClearance {
         double free = leaf.slab().freeEdgeMm();
         double top = leaf.sheet().thicknessMm();
         double lip = top - leaf.lipDownMm(leaf.hingeFlangeMm());
-        return new ConvexSection(new double[] {hinge - leaf.lipOutMm(leaf.hingeFlangeMm()), free, free, hinge}, new double[] {lip, lip, top, top});
+        return new ConvexSection(new double[] {hinge - leaf.lipOutMm(leaf.hingeFlangeMm()), free, free, hinge},
+                new double[] {lip, lip, top, top});
     }
 
     /** An inner leaf and the bar of the next joint, which it passes on its way up. */

@@ -33,7 +33,10 @@ class RandomCapsTest {
                 .isLessThan(5 * Math.sqrt(CAPS * share * (1 - share)) + 0.05 * CAPS));
     }
 
-    /** Neighbouring seeds draw independently: one choice tells nothing of the next cap's, nor of another choice (chi-squared, 3 by 3). */
+    /**
+     * Neighbouring seeds draw independently: one choice tells nothing of the next cap's, nor of another choice (chi-squared, 3
+     * by 3).
+     */
     @Test
     void neighboursAndChoicesHaveNothingInCommon() {
         List<RandomCaps.Drawn> caps = RandomCaps.of(1, CAPS);
@@ -45,7 +48,10 @@ class RandomCapsTest {
         independent(caps, "sleeve.seam.kind", "hood.seam.kind", 0);
     }
 
-    /** Chi-squared with at most 9 degrees of freedom: over 33.7 once in ten thousand (NIST/SEMATECH e-Handbook, table 1.3.6.7.4, 0.999: 27.9). */
+    /**
+     * Chi-squared with at most 9 degrees of freedom: over 33.7 once in ten thousand (NIST/SEMATECH e-Handbook, table 1.3.6.7.4,
+     * 0.999: 27.9).
+     */
     private static void independent(List<RandomCaps.Drawn> caps, String one, String other, int further) {
         Map<String, Integer> first = new HashMap<>();
         Map<String, Integer> second = new HashMap<>();

@@ -22,7 +22,8 @@ class TypedSeamsTest {
     @ValueSource(strings = {"sleeve", "hood"})
     void nothingLiesAcrossAnEndUnlessTheCheckIsFoul(String part) {
         int fouls = 0;
-        for (Map<String, String> seam : List.of(Map.of("kind", "butt"), Map.of("kind", "lap", "width", "1/2 in"), Map.of("kind", "lap", "width", "2 in"),
+        for (Map<String, String> seam : List.of(Map.of("kind", "butt"), Map.of("kind", "lap", "width", "1/2 in"),
+                Map.of("kind", "lap", "width", "2 in"),
                 Map.of("kind", "lock", "width", "1/2 in"))) {
             for (int degrees = 0; degrees < 180; degrees += 3) {
                 fouls += seam(part, seam, degrees, "0 in") ? 0 : 1;

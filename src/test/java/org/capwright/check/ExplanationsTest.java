@@ -37,11 +37,15 @@ class ExplanationsTest {
     void aSideOfAClearanceAndHeldPartsToo() {
         Check hood = Checks.of(DemoJobs.cap("kiln-room", Map.of())).get(0);
         assertThat(Explanations.of("leaf.1.hood.minus")).isEqualTo(hood.explanation());
-        assertThat(List.of("held.together", "held.standoffs", "held.stack.slip", "stock.hood.length")).allMatch(id -> !Explanations.of(id).isEmpty());
+        assertThat(List.of("held.together", "held.standoffs", "held.stack.slip", "stock.hood.length"))
+                .allMatch(id -> !Explanations.of(id).isEmpty());
         assertThat(Explanations.of("no.such.check")).isEmpty();
     }
 
-    /** What holds to the design table is tight between thickness and the table's radius; what holds to annealed sheet is clear. */
+    /**
+     * What holds to the design table is tight between thickness and the table's radius; what holds to annealed sheet is
+     * clear.
+     */
     @Test
     void bendRadiiByTheDesignTable() {
         Cap kiln = DemoJobs.cap("kiln-room", Map.of());

@@ -89,7 +89,8 @@ class SvgFileTest {
         for (int i = 0; i < paths.getLength(); i++) {
             double length = length(((Element) paths.item(i)).getAttribute("d"), which);
             // an arc of almost half a circle is longer by forty times what its chord is rounded by
-            assertThat(length).as("path " + i + ", " + which).isCloseTo(expected.get(i).length(), within(ROUNDED_MM * (40 + expected.get(i).segments().size())));
+            assertThat(length).as("path " + i + ", " + which).isCloseTo(expected.get(i).length(),
+                    within(ROUNDED_MM * (40 + expected.get(i).segments().size())));
         }
     }
 

@@ -39,7 +39,8 @@ class DemoFitAgainstSamplingTest {
                 OvalSampler.Found sampled = sampled(fitUp.made(), fitUp.work(), leaf, side);
                 String what = "leaf " + leaf.number() + " side " + side;
                 assertThat(found.leastMm()).as(what).isCloseTo(sampled.mm(), within(THOUSANDTH_MM));
-                assertThat(distance(found.where(), sampled.at())).as(what + ": " + found.where() + ", sampled " + sampled.at()).isLessThan(NEAR_MM);
+                assertThat(distance(found.where(), sampled.at())).as(what + ": " + found.where() + ", sampled " + sampled.at())
+                        .isLessThan(NEAR_MM);
                 assertThat(found.openRad()).as(what).isCloseTo(sampled.openRad(), within(0.002));
                 Limit limit = SwingLimits.of(fitUp.made().job(), Pair.LEAF_HOOD);
                 assertThat(verdict(fitUp, leaf, side)).as(what).isEqualTo(limit.verdict(sampled.mm()));
@@ -48,7 +49,8 @@ class DemoFitAgainstSamplingTest {
     }
 
     private static double distance(Vec3 a, Vec3 b) {
-        return Math.sqrt((a.x() - b.x()) * (a.x() - b.x()) + (a.y() - b.y()) * (a.y() - b.y()) + (a.z() - b.z()) * (a.z() - b.z()));
+        return Math.sqrt((a.x() - b.x()) * (a.x() - b.x()) + (a.y() - b.y()) * (a.y() - b.y())
+                + (a.z() - b.z()) * (a.z() - b.z()));
     }
 
     private static Object verdict(FitUp fitUp, Leaf leaf, int side) {
@@ -67,7 +69,8 @@ class DemoFitAgainstSamplingTest {
         for (double step : new double[] {1, 4}) {
             for (int i = 0; i < 8; i++) {
                 Vec2 by = advice.bestShift().plus(Vec2.polar(step, Math.PI / 4 * i));
-                assertThat(leastMm(fitUp, by)).as("%s mm towards %d deg", step, 45 * i).isLessThan(advice.bestLeastMm() + THOUSANDTH_MM);
+                assertThat(leastMm(fitUp, by)).as("%s mm towards %d deg", step, 45 * i).isLessThan(advice.bestLeastMm()
+                        + THOUSANDTH_MM);
             }
         }
     }
@@ -119,7 +122,8 @@ class DemoFitAgainstSamplingTest {
 
     private static OvalSampler.Found sampled(Cap made, MeasuredWork work, Leaf leaf, int side) {
         Oval hood = work.hood();
-        return new OvalSampler(made, work.leaf(leaf, side), work.rod(made, leaf, side), hood.radiusMm(), hood.ovalityMm(), hood.ovalityRad(),
+        return new OvalSampler(made, work.leaf(leaf, side), work.rod(made, leaf, side), hood.radiusMm(), hood.ovalityMm(),
+                hood.ovalityRad(),
                 hood.centre().x(), hood.centre().y()).least(150, 60, 1);
     }
 

@@ -95,10 +95,14 @@ class HeldPartsTest {
         assertThat(fitUp.made().leaves().get(0).slab().radiusMm()).isCloseTo(radius, within(CLOSE_MM));
     }
 
-    /** The relief hole that was typed only just reaches the flanges' ends; leaves that fit a smaller sleeve would need a larger one. */
+    /**
+     * The relief hole that was typed only just reaches the flanges' ends; leaves that fit a smaller sleeve would need a larger
+     * one.
+     */
     @Test
     void partsThatMakeNoCapTogetherAreNamedAndTheRestIsKept() {
-        Map<String, String> made = new HashMap<>(Map.of("leaves.count", "4", "leaves.firstJoint", "7 in", "leaves.hingeFlange", "1/2 in"));
+        Map<String, String> made = new HashMap<>(Map.of("leaves.count", "4", "leaves.firstJoint", "7 in", "leaves.hingeFlange",
+                "1/2 in"));
         Cap drawn = Cap.solve(Jobs.kilnWith(made));
         made.put("leaves.reliefHole", mm(drawn.leaves().get(1).reliefHoleMm() + 1e-6));
         made.put("held.standoffs", "cut");

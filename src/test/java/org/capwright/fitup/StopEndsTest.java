@@ -36,8 +36,10 @@ class StopEndsTest {
         assertThat(StopEnds.gapMm(bar, 1, along)).isCloseTo(StopEnds.gapMm(bar, 1, Oval.circle(RADIUS)), within(CLOSE_MM));
         double corner = bar.jointMm() + bar.halfWidthMm();
         double chord = Math.sqrt(RADIUS * RADIUS - (corner + 10) * (corner + 10));
-        assertThat(StopEnds.gapMm(bar, 1, Oval.circle(RADIUS).moved(new Vec2(-10, 0)))).isCloseTo(chord - bar.endMm(bar.halfWidthMm()), within(CLOSE_MM));
-        assertThat(StopEnds.gapMm(bar, -1, Oval.circle(RADIUS).moved(new Vec2(10, 0)))).isCloseTo(chord - bar.endMm(bar.halfWidthMm()), within(CLOSE_MM));
+        assertThat(StopEnds.gapMm(bar, 1, Oval.circle(RADIUS).moved(new Vec2(-10, 0))))
+                .isCloseTo(chord - bar.endMm(bar.halfWidthMm()), within(CLOSE_MM));
+        assertThat(StopEnds.gapMm(bar, -1, Oval.circle(RADIUS).moved(new Vec2(10, 0))))
+                .isCloseTo(chord - bar.endMm(bar.halfWidthMm()), within(CLOSE_MM));
     }
 
     @Test
@@ -45,7 +47,8 @@ class StopEndsTest {
         ShopFormat format = new ShopFormat(UnitSystem.METRIC, 32);
         assertThat(StopEnds.notes(CAP, Oval.circle(RADIUS), format)).isEmpty();
         List<String> narrow = StopEnds.notes(CAP, Oval.circle(RADIUS - 4), format);
-        assertThat(narrow).hasSize(3).first().asString().matches("As the hood stands, dress 3\\.\\d mm off each end of stop bar 1, or it will not go in\\.");
+        assertThat(narrow).hasSize(3).first().asString()
+                .matches("As the hood stands, dress 3\\.\\d mm off each end of stop bar 1, or it will not go in\\.");
         assertThat(StopEnds.notes(CAP, Oval.circle(RADIUS + 4), format)).first().asString()
                 .isEqualTo("As the hood stands, the ends of stop bar 1 are 4.8 mm short of it, too far to weld: make it longer.");
     }

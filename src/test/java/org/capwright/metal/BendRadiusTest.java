@@ -23,7 +23,8 @@ class BendRadiusTest {
     void theNextRowUpAndNoneAboveTheTable() {
         assertThat(inches(Metal.GALVANIZED, .0396)).isEqualTo(inches(Metal.COLD_ROLLED, .040));
         assertThat(inches(Metal.STAINLESS_316, .0401)).isEqualTo(inches(Metal.STAINLESS_304, .050));
-        assertThat(BendRadius.of(Metal.ALUMINIZED, Length.ofMm(0.032 * 25.4)).orElseThrow().inches()).isCloseTo(.063, within(1e-12));
+        assertThat(BendRadius.of(Metal.ALUMINIZED, Length.ofMm(0.032 * 25.4)).orElseThrow().inches()).isCloseTo(.063,
+                within(1e-12));
         assertThat(BendRadius.of(Metal.GALVANIZED, Length.ofInches(.101))).isEmpty();
     }
 

@@ -20,7 +20,8 @@ class AutoBeadsTest {
         int moved = 0;
         for (double below = 3; below <= 8; below += 0.25) {
             for (double height = 1; height <= 3; height += 0.5) {
-                Map<String, String> typed = Map.of("stack.outsideDiameter", "18 in", "hood.belowRim", inches(below), "standoffs.height", inches(height),
+                Map<String, String> typed = Map.of("stack.outsideDiameter", "18 in", "hood.belowRim", inches(below),
+                        "standoffs.height", inches(height),
                         "standoffs.rivetsEach", "2");
                 Cap cap = Cap.solve(JobReader.read(JobText.of(typed)).orThrow());
                 double foot = below * 25.4 + cap.standoff().topZMm() - cap.standoff().heightMm();

@@ -25,8 +25,10 @@ class BushingsTest {
             Bushing bushing = cap.bushings().get(leaf.number() - 1);
             double end = plate.faceYMm() + plate.thicknessMm() - bushing.lengthMm();
             double far = leaf.rodAxisMm() + bushing.outsideMm() / 2;
-            assertThat(Math.hypot(end, far)).as("end of bushing %d", leaf.number()).isCloseTo(cap.hood().insideRadiusMm(), within(1e-9));
-            assertThat(Swing.of(cap).least(Pair.LEAF_BUSHING, leaf.number()).leastMm()).as("leaf %d", leaf.number()).isGreaterThan(25.4 / 16);
+            assertThat(Math.hypot(end, far)).as("end of bushing %d", leaf.number()).isCloseTo(cap.hood().insideRadiusMm(),
+                    within(1e-9));
+            assertThat(Swing.of(cap).least(Pair.LEAF_BUSHING, leaf.number()).leastMm()).as("leaf %d", leaf.number())
+                    .isGreaterThan(25.4 / 16);
         }
         assertThat(cap.bushings().stream().distinct().count()).isEqualTo(leaves / 2);
         assertThat(AutoValues.of(cap, RodInputs.BUSHING_LENGTH).orElseThrow().mm())

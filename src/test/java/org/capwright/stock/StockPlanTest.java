@@ -72,7 +72,8 @@ class StockPlanTest {
     }
 
     private static StockSheet sheet(Metal metal, double thicknessMm) {
-        return new StockSheet(new Sheet(metal, OptionalInt.empty(), thicknessMm), 3048, 1524, Optional.empty(), OptionalInt.empty(), false);
+        return new StockSheet(new Sheet(metal, OptionalInt.empty(), thicknessMm), 3048, 1524, Optional.empty(),
+                OptionalInt.empty(), false);
     }
 
     private static ShopStock stock(List<StockSheet> sheets) {

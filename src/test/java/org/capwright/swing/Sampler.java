@@ -71,7 +71,8 @@ final class Sampler {
     }
 
     /**
-     * A free edge and the next leaf, closed, with its rod: by pairs of points, few, then close together round the nearest; where they are
+     * A free edge and the next leaf, closed, with its rod: by pairs of points, few, then close together round the nearest; where
+     * they are
      * in each other, by the least move in any direction that parts them.
      */
     double next(Pose pose) {
@@ -82,7 +83,8 @@ final class Sampler {
         double[] rod = {outer.rodAxisMm(), outer.rodAxisZMm()};
         double rodGap = apart(new double[][] {at(pose, free[0]), at(pose, free[1])}, new double[][] {rod, rod}) - outer.rodRadiusMm();
         double far = outer.slab().freeEdgeMm();
-        double[][] box = {at(closed, flange[0]), at(closed, flange[1]), {far, at(closed, flange[1])[1]}, {far, at(closed, flange[0])[1]}};
+        double[][] box = {at(closed, flange[0]), at(closed, flange[1]), {far, at(closed, flange[1])[1]}, {far, at(closed,
+                flange[0])[1]}};
         return Math.min(rodGap, apartOrDeep(at(pose, free[0]), at(pose, free[1]), box));
     }
 

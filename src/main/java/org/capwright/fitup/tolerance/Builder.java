@@ -67,7 +67,8 @@ final class Builder {
         Arrays.fill(least, Double.POSITIVE_INFINITY);
         for (int side = -1; side <= 1; side += 2) {
             for (Leaf leaf : cap.leaves()) {
-                one(leaf, hood, rod(leaf, side, draw, only), draw(draw, Source.LEAF_RADIUS, only), draw(draw, Source.FLANGE_DEPTH, only), least);
+                RodLine rod = rod(leaf, side, draw, only);
+                one(leaf, hood, rod, draw(draw, Source.LEAF_RADIUS, only), draw(draw, Source.FLANGE_DEPTH, only), least);
             }
         }
         for (int i = 0; i < least.length; i++) {
@@ -85,7 +86,8 @@ final class Builder {
     private RodLine rod(Leaf leaf, int side, Draw draw, Source only) {
         double offset = leaf.rodAxisMm() - leaf.slab().hingeEdgeMm() + draw(draw, Source.ROD_POSITION, only);
         double height = leaf.rodAxisZMm() + draw(draw, Source.ROD_HEIGHT, only);
-        return new RodLine(leaf.number(), side, offset + draw(draw, Source.ROD_END_POSITION, only), offset + draw(draw, Source.ROD_END_POSITION, only),
+        return new RodLine(leaf.number(), side, offset + draw(draw, Source.ROD_END_POSITION, only),
+                offset + draw(draw, Source.ROD_END_POSITION, only),
                 height + draw(draw, Source.ROD_END_HEIGHT, only), height + draw(draw, Source.ROD_END_HEIGHT, only),
                 cap.doublers().get(leaf.number() - 1).faceYMm());
     }
@@ -120,7 +122,8 @@ final class Builder {
 
     private double hoodMm(Leaf leaf, Oval hood, RodLine rod, double wider, double deeper) {
         double radius = leaf.slab().radiusMm() + wider;
-        return quick ? hoods.get(leaf.number() - 1).leastMm(hood, rod, radius, deeper) : searched(leaf, hood, rod, radius, deeper);
+        return quick ? hoods.get(leaf.number() - 1).leastMm(hood, rod, radius, deeper)
+                : searched(leaf, hood, rod, radius, deeper);
     }
 
     /** The full search, for hoods with inward beads or lower than their leaves. */
@@ -131,8 +134,8 @@ final class Builder {
         return MeasuredSwing.hood(cap, work, deeper(leaf, deeper), rod.side()).leastMm();
     }
     private static Leaf deeper(Leaf leaf, double mm) {
-        return new Leaf(leaf.number(), leaf.sheet(), leaf.slab(), leaf.rodAxisMm(), leaf.rodAxisZMm(), leaf.rodRadiusMm(), leaf.curveFlangeMm() + mm,
-                leaf.hingeFlangeMm() + mm, leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(), leaf.shrink(), leaf.hingeRelief(), leaf.freeRelief(),
-                leaf.reliefHoleMm(), leaf.balance());
+        return new Leaf(leaf.number(), leaf.sheet(), leaf.slab(), leaf.rodAxisMm(), leaf.rodAxisZMm(), leaf.rodRadiusMm(),
+                leaf.curveFlangeMm() + mm, leaf.hingeFlangeMm() + mm, leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(), leaf.shrink(),
+                leaf.hingeRelief(), leaf.freeRelief(), leaf.reliefHoleMm(), leaf.balance());
     }
 }
