@@ -65,8 +65,8 @@ final class SheetChecks {
         Optional<Length> table = BendRadius.of(sheet.metal(), Length.ofMm(thickness));
         boolean held = job.get(LimitInputs.BEND_RADIUS) == LimitInputs.BendRadii.DESIGN_TABLE;
         double band = held ? table.map(radius -> Math.max(0, radius.mm() - thickness)).orElse(0.0) : 0;
-        String more = table.map(radius -> "; a conservative design table after AISI guidelines (confirmed in a published copy) asks "
-                + Quantity.LENGTH.words(radius.mm(), format) + " of " + BendRadius.column(sheet.metal()))
+        String more = table.map(radius -> "; a conservative design table after AISI guidelines "
+                + "(confirmed in a published copy) asks " + Quantity.LENGTH.words(radius.mm(), format) + " of " + BendRadius.column(sheet.metal()))
                 .orElse("; the design table ends at 0.100 in");
         checks.add(Check.of("bend." + part, words, Quantity.LENGTH, radiusMm,
                 Limit.atLeast(thickness, band,

@@ -139,7 +139,8 @@ final class HeldParts {
         };
         Limit limit = new Limit(0, false, 0, "no cap has them all: " + why.path() + ", " + why.reason());
         int lost = Math.max(1, cut.size() - kept.size());
-        Check check = new Check("held.together", who + ": parts that can't be kept", Quantity.COUNT, lost, limit, Optional.empty(), false);
+        Check check = new Check("held.together", who + ": parts that can't be kept", Quantity.COUNT, lost, limit,
+                Optional.empty(), false);
         List<String> parts = fewest.isEmpty() ? List.of("stack") : List.copyOf(fewest);
         return new Contradiction(check, parts, remedy(cut, kept, fewest, why));
     }

@@ -136,8 +136,8 @@ public final class HeelSweep {
 
     /**
      * The farthest reach over the swing. On its way round the axis a point below the rim only moves outboard until it passes the
-     * rim at {@code sqrt(rho^2 - z_r^2)} (or, with the axis below the rim, until it is level with the axis, at rho). Of all points
-     * of the heel, those farthest are corners on their way past, or what is below the rim at either end of the swing.
+     * rim at {@code sqrt(rho^2 - z_r^2)} (or, with the axis below the rim, until it is level with the axis, at rho). Of all
+     * points of the heel, those farthest are corners on their way past, or what is below the rim at either end of the swing.
      *
      * @param stopRad opening at the stop
      * @return where and how far; negative infinity where nothing of the heel is ever below the rim

@@ -11,8 +11,8 @@ import org.capwright.part.PlacedBead;
  * y a point keeps its y, and its x is {@code x_r + rho cos(theta + delta)}: the swing is a stretch of a line x1..x2 in plan. Along
  * such a line the clearance {@code R + q cos 2(phi - phi_0) - |p - c|} is concave as long as q is under a quarter of y, and falls
  * outwards where y is less, so it is least at an end of the stretch; only the place along the edge needs a search. A rod that is
- * a little skewed bends the line a little: the point is placed truly at the openings that are the ends on a straight rod, where the
- * clearance changes with the opening by so little that what is missed is of second order in the skew.
+ * a little skewed bends the line a little: the point is placed truly at the openings that are the ends on a straight rod, where
+ * the clearance changes with the opening by so little that what is missed is of second order in the skew.
  *
  * <p>Holds where the hood has no inward beads and covers the open leaves; good to a hundredth of a millimetre for rods skewed or
  * tilted by up to a hundredth.

@@ -135,7 +135,7 @@ final class Builder {
     }
     private static Leaf deeper(Leaf leaf, double mm) {
         return new Leaf(leaf.number(), leaf.sheet(), leaf.slab(), leaf.rodAxisMm(), leaf.rodAxisZMm(), leaf.rodRadiusMm(),
-                leaf.curveFlangeMm() + mm, leaf.hingeFlangeMm() + mm, leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(), leaf.shrink(),
-                leaf.hingeRelief(), leaf.freeRelief(), leaf.reliefHoleMm(), leaf.balance());
+                leaf.curveFlangeMm() + mm, leaf.hingeFlangeMm() + mm, leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(),
+                leaf.shrink(), leaf.hingeRelief(), leaf.freeRelief(), leaf.reliefHoleMm(), leaf.balance());
     }
 }
