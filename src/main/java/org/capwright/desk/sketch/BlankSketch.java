@@ -25,7 +25,7 @@ import org.capwright.units.ShopFormat;
  */
 public final class BlankSketch {
     /** Room that dimensions take at the left and below. */
-    public static final double ROOM_PX = 96;
+    public static final double ROOM_PX = 136;
     private static final double FLAT_PX = 0.3;
     private static final double TEXT_PX = 11;
     private static final double LETTER_PX = 6.2;
@@ -34,6 +34,8 @@ public final class BlankSketch {
     private static final double KNEE_PX = 16;
     private static final double NEAR_PX = 7;
     private static final double SAME_MM = 0.02;
+    /** Writing on the screen may be this many times as large as on the template; beyond it lies on its neighbours. */
+    private static final double CROWDED = 2.8;
 
     private final Sketch sketch;
     private final Palette palette;
@@ -122,7 +124,8 @@ public final class BlankSketch {
             boolean upright = Math.abs(Math.sin(label.turnRad())) > 0.5;
             double room = (upright ? bounds.height() : bounds.width()) * sketch.scale();
             Rectangle2D box = box(label, width, upright);
-            if (width < room && taken.stream().noneMatch(box::intersects)) {
+            boolean legible = label.heightMm() * sketch.scale() * CROWDED > TEXT_PX;
+            if (legible && width < room && taken.stream().noneMatch(box::intersects)) {
                 taken.add(box);
                 write(label);
             }
