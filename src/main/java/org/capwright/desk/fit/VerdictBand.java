@@ -2,6 +2,7 @@ package org.capwright.desk.fit;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
@@ -12,6 +13,7 @@ import org.capwright.desk.session.FitDesk;
 import org.capwright.desk.session.FitDesk.Fitted;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.sketch.Marks;
+import org.capwright.fitup.Contradiction;
 import org.capwright.fitup.FitVerdict;
 import org.capwright.geom.Vec2;
 import org.capwright.units.Angle;
@@ -65,8 +67,8 @@ final class VerdictBand extends VBox {
         FitVerdict deciding = fitted.fitUp().deciding();
         verdict.setText(Marks.sign(now) + " " + now.word().toUpperCase(Locale.ROOT) + (deciding.sure() ? "" : "   too close to call with these readings"));
         verdict.getStyleClass().add(Marks.style(now));
-        List<Check> against = fitted.fitUp().rederived().contradictions().stream().filter(check -> check.verdict() == Verdict.FOUL).toList();
-        say(against.isEmpty() ? deciding.line(format) + place(deciding, format) : against.get(0).line(format) + ": " + against.get(0).limit().source(),
+        Optional<Contradiction> against = fitted.fitUp().rederived().conflicts().stream().filter(one -> one.check().verdict() == Verdict.FOUL).findFirst();
+        say(against.map(one -> "Cut parts don't go together: " + one.check().line(format) + ". " + one.remedy()).orElseGet(() -> deciding.line(format) + place(deciding, format)),
                 doFirst(fitted, format));
     }
 
