@@ -36,8 +36,8 @@ public final class FitView extends BorderPane {
     private final FitDesk desk;
     private final ObjectProperty<Palette> palette;
     private final ReadingList readings;
-    private final Sketch plan = new Sketch(this::paint);
-    private final Sketch section = new Sketch(this::paint);
+    private final Sketch plan = new Sketch(this::paintPlan);
+    private final Sketch section = new Sketch(this::paintSection);
     private final Slider times = new Slider(1, MOST_TIMES, USUAL_TIMES);
     private final Label timesWords = new Label();
 
@@ -77,6 +77,7 @@ public final class FitView extends BorderPane {
         print.setOnAction(event -> sheet.run());
         setTop(bar(afterButton, beforeButton, print));
         listen();
+        repaint();
     }
 
     private static HBox bar(Node... nodes) {
@@ -89,16 +90,16 @@ public final class FitView extends BorderPane {
     }
 
     private void listen() {
-        readings.currentProperty().addListener((o, was, is) -> paint());
+        readings.currentProperty().addListener((o, was, is) -> repaint());
         desk.fittedProperty().addListener((o, was, is) -> {
             if (was == null && is != null) {
                 times.setValue(FitSketch.usualTimes(is.fitUp().drawn(), is));
             }
-            paint();
+            repaint();
         });
-        session.solvedProperty().addListener((o, was, is) -> paint());
-        palette.addListener((o, was, is) -> paint());
-        times.valueProperty().addListener((o, was, is) -> paint());
+        session.solvedProperty().addListener((o, was, is) -> repaint());
+        palette.addListener((o, was, is) -> repaint());
+        times.valueProperty().addListener((o, was, is) -> repaint());
     }
 
     private BorderPane made() {
@@ -139,18 +140,29 @@ public final class FitView extends BorderPane {
         readings.begin();
     }
 
-    private void paint() {
-        if (times == null || timesWords == null) {
-            return;
-        }
+    private void repaint() {
         timesWords.setText(String.format(Locale.ROOT, "departures shown %.0f times", times.getValue()));
+        plan.repaint();
+        section.repaint();
+    }
+
+    private void paintPlan() {
         Solved solved = session.solvedProperty().get();
-        if (solved == null) {
-            return;
+        if (solved != null) {
+            FitSketch.plan(plan, solved.cap(), Optional.ofNullable(desk.fittedProperty().get()), palette.get(), times.getValue(), places(solved));
         }
+    }
+
+    private void paintSection() {
+        Solved solved = session.solvedProperty().get();
+        if (solved != null) {
+            FitSketch.section(section, solved.cap(), palette.get(), places(solved));
+        }
+    }
+
+    /** Where the reading with the focus is taken. */
+    private List<ReadingPlace> places(Solved solved) {
         SheetLine line = readings.currentProperty().get();
-        List<ReadingPlace> places = line == null ? List.of() : ReadingPlace.of(line, solved.cap());
-        FitSketch.plan(plan, solved.cap(), Optional.ofNullable(desk.fittedProperty().get()), palette.get(), times.getValue(), places);
-        FitSketch.section(section, solved.cap(), palette.get(), places);
+        return line == null ? List.of() : ReadingPlace.of(line, solved.cap());
     }
 }

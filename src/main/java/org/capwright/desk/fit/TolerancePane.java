@@ -55,14 +55,14 @@ final class TolerancePane extends BorderPane {
         margins.setId("tolerance-margins");
         margins.setAccessibleText("Margins, the worst first");
         margins.setCellFactory(view -> cell());
-        margins.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> paint());
+        margins.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> histogram.repaint());
         histogram.setAccessibleText("Builds by margin");
         SplitPane below = new SplitPane(margins, histogram);
         below.setDividerPositions(0.48);
         setTop(head);
         setCenter(below);
         desk.runProperty().addListener((o, was, is) -> show());
-        palette.addListener((o, was, is) -> paint());
+        palette.addListener((o, was, is) -> histogram.repaint());
         show();
     }
 
@@ -120,7 +120,7 @@ final class TolerancePane extends BorderPane {
             share.setText("How many would clear?");
             words.setText("Draws many builds that stray by the tolerances of the form (group Tolerances) and swings each.");
             margins.getItems().clear();
-            paint();
+            histogram.repaint();
             return;
         }
         ShopFormat format = session.solvedProperty().get().format();
@@ -130,7 +130,7 @@ final class TolerancePane extends BorderPane {
         margins.getItems().setAll(run.margins().stream().sorted((a, b) -> Double.compare(a.p01().mm(), b.p01().mm())).toList());
         margins.getItems().add(0, run.least());
         margins.getSelectionModel().select(0);
-        paint();
+        histogram.repaint();
     }
 
     private String words(VarianceShare one, ShopFormat format) {
@@ -165,10 +165,7 @@ final class TolerancePane extends BorderPane {
     }
 
     private void paint() {
-        MarginSpread spread = margins == null ? null : margins.getSelectionModel().getSelectedItem();
-        if (histogram == null) {
-            return;
-        }
+        MarginSpread spread = margins.getSelectionModel().getSelectedItem();
         if (spread != null && session.solvedProperty().get() != null) {
             HistogramSketch.paint(histogram, palette.get(), spread, session.solvedProperty().get().format());
         } else {

@@ -61,7 +61,7 @@ final class LayoutList extends BorderPane {
         desk.nestedProperty().addListener((o, was, is) -> show());
         scroll.widthProperty().addListener((o, was, is) -> show());
         palette.addListener((o, was, is) -> repaint());
-        chosen.addListener((o, was, is) -> panes.forEach(SheetPane::paint));
+        chosen.addListener((o, was, is) -> panes.forEach(SheetPane::repaint));
         pointed(Optional.empty());
     }
 

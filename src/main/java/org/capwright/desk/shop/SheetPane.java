@@ -34,12 +34,13 @@ final class SheetPane extends StackPane {
         sketch.setOnMouseExited(event -> under.accept(Optional.empty()));
         getChildren().add(sketch);
         setMaxWidth(width);
-        paint();
     }
 
-    void paint() {
-        if (sketch != null && layout != null && pxPerMm > 0) {
-            SheetSketch.paint(sketch, palette.get(), layout, pxPerMm, chosen.get());
-        }
+    void repaint() {
+        sketch.repaint();
+    }
+
+    private void paint() {
+        SheetSketch.paint(sketch, palette.get(), layout, pxPerMm, chosen.get());
     }
 }

@@ -6,6 +6,8 @@ import javafx.animation.Interpolator;
 import javafx.animation.KeyFrame;
 import javafx.animation.KeyValue;
 import javafx.animation.Timeline;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
@@ -27,6 +29,7 @@ public final class Sketch extends Pane {
 
     private final Canvas canvas = new Canvas();
     private final Runnable painter;
+    private boolean stale = true;
     private double scale = 1;
     private Vec2 origin = Vec2.ZERO;
 
@@ -42,8 +45,9 @@ public final class Sketch extends Pane {
         setMinSize(120, 90);
         canvas.widthProperty().bind(widthProperty());
         canvas.heightProperty().bind(heightProperty());
-        widthProperty().addListener(o -> painter.run());
-        heightProperty().addListener(o -> painter.run());
+        widthProperty().addListener(o -> repaint());
+        heightProperty().addListener(o -> repaint());
+        sceneProperty().addListener(o -> repaintIfStale());
     }
 
     /**
@@ -215,8 +219,45 @@ public final class Sketch extends Pane {
         closing.play();
     }
 
-    /** Draws everything anew. */
+    /**
+     * Draws everything anew, now if the surface is in sight, else when it comes in sight: a canvas that nobody sees would pile up what
+     * is drawn on it.
+     */
     public void repaint() {
-        painter.run();
+        stale = true;
+        repaintIfStale();
+    }
+
+    private void repaintIfStale() {
+        if (stale && inSight()) {
+            stale = false;
+            painter.run();
+        }
+    }
+
+    /** A hidden view of a window stays in its scene, invisible. */
+    private boolean inSight() {
+        if (getScene() == null || getWidth() <= 0 || getHeight() <= 0) {
+            return false;
+        }
+        for (Node node = this; node != null; node = node.getParent()) {
+            if (!node.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Draws every surface under a node that has come in sight and is not up to date.
+     *
+     * @param root the node
+     */
+    public static void refresh(Node root) {
+        if (root instanceof Sketch sketch) {
+            sketch.repaintIfStale();
+        } else if (root instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(Sketch::refresh);
+        }
     }
 }

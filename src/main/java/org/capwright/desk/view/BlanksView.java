@@ -84,7 +84,7 @@ final class BlanksView extends BorderPane {
         });
         sketch.widthProperty().addListener(o -> fit());
         sketch.heightProperty().addListener(o -> fit());
-        palette.addListener((o, was, is) -> paint());
+        palette.addListener((o, was, is) -> sketch.repaint());
         session.solvedProperty().addListener((o, was, is) -> show());
         show();
     }
@@ -99,7 +99,7 @@ final class BlanksView extends BorderPane {
             } else {
                 hidden.add(layer);
             }
-            paint();
+            sketch.repaint();
         });
         return box;
     }
@@ -127,7 +127,7 @@ final class BlanksView extends BorderPane {
         originPx = new Vec2(BlankSketch.ROOM_PX + width / 2 - bounds.center().x() * pxPerMm, EDGE_PX + height / 2 + bounds.center().y() * pxPerMm);
         from = null;
         to = null;
-        paint();
+        sketch.repaint();
     }
 
     private void zoom(ScrollEvent event) {
@@ -135,7 +135,7 @@ final class BlanksView extends BorderPane {
         Vec2 pointer = new Vec2(event.getX(), event.getY());
         originPx = pointer.plus(originPx.minus(pointer).times(factor));
         pxPerMm *= factor;
-        paint();
+        sketch.repaint();
     }
 
     private void point(MouseEvent event) {
@@ -165,7 +165,7 @@ final class BlanksView extends BorderPane {
         }
         lastX = event.getX();
         lastY = event.getY();
-        paint();
+        sketch.repaint();
     }
 
     private void paint() {

@@ -14,6 +14,7 @@ import org.capwright.check.Influence;
 import org.capwright.check.Influences;
 import org.capwright.check.Measure;
 import org.capwright.desk.session.Attention;
+import org.capwright.desk.session.Latest;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
 
@@ -23,11 +24,13 @@ final class BuysPane extends VBox {
     private static final double CHANGE_WIDTH = 96;
 
     private final Session session;
+    private final Latest latest;
     private final ComboBox<Measure> measure = new ComboBox<>();
     private final Label now = new Label();
     private final ListView<Influence> list = new ListView<>();
 
-    BuysPane(Session session, Attention attention) {
+    BuysPane(Session session, Attention attention, Latest latest) {
+        this.latest = latest;
         this.session = session;
         Label title = new Label("WHAT BUYS WHAT");
         title.getStyleClass().add("pane-title");
@@ -77,7 +80,9 @@ final class BuysPane extends VBox {
         }
         Measure figure = measure.getValue();
         now.setText("now " + figure.quantity().words(figure.of(solved.cap()), solved.format()) + "; one step of each input changes it by");
-        list.getItems().setAll(Influences.of(solved.cap(), figure));
+        latest.ask(overtaken -> Influences.of(solved.cap(), figure), list.getItems()::setAll, e -> {
+            throw e;
+        });
     }
 
     private HBox row(Influence influence) {

@@ -87,7 +87,7 @@ final class SwingView extends BorderPane {
             newFoul(was, is);
         });
         attention.openRadProperty().addListener((o, was, is) -> move());
-        attention.inputPathProperty().addListener((o, was, is) -> paintSection());
+        attention.inputPathProperty().addListener((o, was, is) -> section.repaint());
         attention.checkProperty().addListener((o, was, is) -> {
             paint();
             pulse(Optional.ofNullable(is));
@@ -172,7 +172,6 @@ final class SwingView extends BorderPane {
     private void show() {
         Solved solved = session.solvedProperty().get();
         if (solved != null) {
-            curves.show(solved);
             slider.setMax(Math.toDegrees(solved.cap().stopRad()));
             attention.openRadProperty().set(Math.min(attention.openRadProperty().get(), solved.cap().stopRad()));
         }
@@ -190,9 +189,9 @@ final class SwingView extends BorderPane {
 
     private void paint() {
         long began = System.nanoTime();
-        paintSection();
-        paintPlan();
-        paintPlot();
+        section.repaint();
+        plan.repaint();
+        plot.repaint();
         frames.painted(System.nanoTime() - began);
     }
 
@@ -211,7 +210,7 @@ final class SwingView extends BorderPane {
     }
 
     private void paintPlot() {
-        if (session.solvedProperty().get() != null && curves != null) {
+        if (session.solvedProperty().get() != null) {
             curves.show(session.solvedProperty().get());
             curves.paint(palette.get());
         }

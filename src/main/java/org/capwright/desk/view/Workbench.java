@@ -38,6 +38,7 @@ import org.capwright.desk.session.ToleranceDesk;
 import org.capwright.desk.shop.PriceView;
 import org.capwright.desk.shop.StockView;
 import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.Sketch;
 import org.capwright.export.JobTag;
 import org.capwright.export.NestFiles;
 import org.capwright.export.PriceFiles;
@@ -70,6 +71,7 @@ public final class Workbench {
     private SwingView swing;
     private BlankPages blanks;
     private FitView fitView;
+    private RoundView round;
     private JobForm form;
     private SplitPane right;
     private double[] dividers = {0.25, 0.74};
@@ -100,13 +102,14 @@ public final class Workbench {
         swing = new SwingView(session, attention, palette);
         blanks = new BlankPages(session, latest("pages"), palette);
         form = new JobForm(session, attention);
+        round = new RoundView(session, attention, palette);
         fitView = new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, this::writeReadingSheet);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
-        tabs.getTabs().setAll(tab("Swing", swing), tab("Round", new RoundView(session, attention, palette)), tab("Blanks", blanks),
+        tabs.getTabs().setAll(tab("Swing", swing), tab("Round", round), tab("Blanks", blanks),
                 tab("Stock", new StockView(session, stock, palette, this::writeSheets)),
                 tab("Fit-up", fitView),
                 tab("Price", new PriceView(session, price, this::writePrices)));
-        right = new SplitPane(new CheckPane(session, attention), new BuysPane(session, attention));
+        right = new SplitPane(new CheckPane(session, attention), new BuysPane(session, attention, latest("buys")));
         right.setOrientation(Orientation.VERTICAL);
         right.setDividerPositions(0.64);
         right.getStyleClass().add("side");
@@ -156,13 +159,18 @@ public final class Workbench {
     private void watch(int index) {
         String view = tabs.getTabs().get(index).getText();
         blanks.setWatched(view.equals("Blanks"));
+        round.setShown(view.equals("Round"));
         stock.watchedProperty().set(view.equals("Stock"));
         fit.watchedProperty().set(view.equals("Fit-up"));
         price.watchedProperty().set(view.equals("Price"));
-        if (fit.watchedProperty().get()) {
-            // the tab is shown first
-            Platform.runLater(fitView::begin);
-        }
+        // the tab is shown first
+        Platform.runLater(() -> {
+            Node shown = tabs.getTabs().get(index).getContent();
+            Sketch.refresh(shown);
+            if (shown == fitView) {
+                fitView.begin();
+            }
+        });
     }
 
     /**
