@@ -1,9 +1,12 @@
 package org.capwright.price;
 
 import java.util.Locale;
+import org.capwright.geom.Bounds;
 import org.capwright.part.Sheet;
 import org.capwright.stock.BarGroup;
+import org.capwright.stock.StockBar;
 import org.capwright.stock.StockSheet;
+import org.capwright.stock.TapeSize;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
@@ -44,7 +47,28 @@ public record Names(ShopFormat format) {
         return bar.metal().word() + " round bar, diameter " + length(bar.diameterMm());
     }
 
-    private String length(double mm) {
+    /**
+     * A bar of the stock.
+     *
+     * @param bar which
+     * @return such as {@code stainless 304 round bar, diameter 1/2 in, 144 in long}
+     */
+    public String of(StockBar bar) {
+        return bar.metal().word() + " round bar, diameter " + length(bar.diameterMm()) + ", " + length(bar.lengthMm()) + " long";
+    }
+
+    /**
+     * A rest of a sheet.
+     *
+     * @param rest the rest
+     * @return such as {@code 96 in x 29 7/8 in}, rounded down
+     */
+    public String of(Bounds rest) {
+        return TapeSize.down(rest.width(), format) + " x " + TapeSize.down(rest.height(), format);
+    }
+
+    /** A length. */
+    String length(double mm) {
         return format.length(Length.ofMm(mm));
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.capwright.part.Cap;
@@ -12,8 +13,11 @@ import org.capwright.stock.BarGroup;
 import org.capwright.stock.CutList;
 import org.capwright.stock.HardwareItem;
 import org.capwright.stock.HardwareKind;
+import org.capwright.stock.KeptNests;
+import org.capwright.stock.Shares;
 import org.capwright.stock.SheetGroup;
 import org.capwright.stock.ShopStock;
+import org.capwright.stock.StockBar;
 import org.capwright.stock.StockJob;
 import org.capwright.stock.StockPlan;
 import org.capwright.stock.StockSheet;
@@ -27,6 +31,8 @@ public final class Pricing {
     private static final double MINUTES = 60;
     /** Stock sizes are printed to sixteenths of an inch. */
     private static final int FRACTION = 16;
+    /** Part of the search that does not grow with the number of caps, in caps. */
+    private static final double EVERY_NUMBER = 2;
 
     private final StockPlan plan;
     private final StockJob job;
@@ -53,6 +59,28 @@ public final class Pricing {
     public static Price of(Cap cap, int caps, ShopStock shop, RateCard card, StockPlan.Options options) {
         StockJob job = StockJob.of(cap, caps);
         return of(StockPlan.of(List.of(job), shop, options), card);
+    }
+
+    /**
+     * Prices for several numbers of caps, each nested together; the time is shared out among them.
+     *
+     * @param cap the cap
+     * @param caps numbers of caps
+     * @param shop the stock
+     * @param card the rates
+     * @param options how long to nest, for all of them together
+     * @param kept nests made before, and those made now
+     * @return a price for each number, in their order
+     */
+    public static List<Price> of(Cap cap, List<Integer> caps, ShopStock shop, RateCard card, StockPlan.Options options, KeptNests kept) {
+        StockJob one = StockJob.of(cap, 1);
+        Shares shares = new Shares(options, caps.stream().map(number -> number + EVERY_NUMBER).toList());
+        List<Price> prices = new ArrayList<>();
+        for (int i = 0; i < caps.size(); i++) {
+            StockJob job = new StockJob(one.name(), cap, one.blanks(), caps.get(i));
+            prices.add(of(StockPlan.of(List.of(job), shop, shares.of(i), kept), card));
+        }
+        return prices;
     }
 
     /**
@@ -96,13 +124,19 @@ public final class Pricing {
             }
         }
         card.remnantCredit().ifPresent(share -> lines.addAll(credits(share)));
-        for (BarGroup bar : plan.bars()) {
-            String name = names.bar(bar);
-            OptionalDouble price = bar.price();
-            int count = bar.plan().bars().size();
-            OptionalDouble each = price.isPresent() && count > 0 ? OptionalDouble.of(price.getAsDouble() / count) : OptionalDouble.empty();
-            lines.add(Line.of(name, Math.max(count, 1), "bars", each, bar.stock().isEmpty() ? "no bar for it" : ""));
-        }
+        plan.bars().forEach(group -> lines.addAll(bars(group)));
+        return lines;
+    }
+
+    /** A line for each kind of bar that is really cut up, and one for each rod that no bar is long enough for. */
+    private List<Line> bars(BarGroup group) {
+        Map<StockBar, Integer> counts = new LinkedHashMap<>();
+        group.plan().bars().forEach(bar -> counts.merge(group.stockOf(bar), 1, Integer::sum));
+        List<Line> lines = new ArrayList<>();
+        counts.forEach((bar, count) -> lines.add(Line.of(names.of(bar), count, "bars", bar.price(), "")));
+        Map<Double, Integer> tooLong = new TreeMap<>();
+        group.plan().tooLongMm().forEach(mm -> tooLong.merge(mm, 1, Integer::sum));
+        tooLong.forEach((mm, count) -> lines.add(Line.of(names.bar(group) + ", rod of " + names.length(mm), count, "rods", OptionalDouble.empty(), "no bar for it")));
         return lines;
     }
 

@@ -17,13 +17,17 @@ import org.capwright.job.Input;
 import org.capwright.job.JobReader;
 import org.capwright.job.SleeveInputs;
 import org.capwright.part.Cap;
+import org.capwright.part.Sheet;
 import org.capwright.stock.nest.Nester;
 import org.capwright.stock.nest.Piece;
 import org.capwright.stock.nest.SheetSize;
+import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
 
 /** Whether every blank fits on some sheet; cylinders that don't are made in more pieces. */
 public final class StockFit {
     private static final int MOST_PIECES = 6;
+    private static final int FRACTION = 16;
     private static final Map<String, Input<Integer>> CYLINDERS = Map.of("sleeve", SleeveInputs.PIECES, "hood", HoodInputs.PIECES);
 
     private StockFit() {
@@ -78,15 +82,29 @@ public final class StockFit {
         return Nester.fits(Piece.of("", blank, stock.keepGrain()), new SheetSize("", sheet.lengthMm(), sheet.widthMm(), 1, 1, false), stock.rules());
     }
 
+    /** The grain runs along a sheet's length; a blank that may lie either way lies along it. */
     private static Misfit misfit(Blank blank, ShopStock stock, boolean anyStock) {
-        boolean across = stock.keepGrain() ? blank.grain() == Grain.ALONG_Y : blank.widthMm() > blank.lengthMm();
+        boolean bound = stock.keepGrain() && blank.grain() != Grain.FREE;
+        boolean across = bound ? blank.grain() == Grain.ALONG_Y : blank.widthMm() > blank.lengthMm();
         double margins = 2 * stock.rules().marginMm();
         return across ? new Misfit(blank, blank.widthMm() + margins, blank.lengthMm() + margins, anyStock)
                 : new Misfit(blank, blank.lengthMm() + margins, blank.widthMm() + margins, anyStock);
     }
 
     /**
-     * A check for each blank that does not fit: foul, with the sheet that it needs against the largest there is.
+     * The checks of a cap against a stock, to be appended to its other checks: every blank must fit on a sheet, cylinders in as many
+     * pieces as the stock asks for.
+     *
+     * @param cap the cap
+     * @param stock the stock
+     * @return a foul for each blank that does not fit; empty where everything fits
+     */
+    public static List<Check> checks(Cap cap, ShopStock stock) {
+        return checks(Blanks.of(split(cap.job(), stock)), stock);
+    }
+
+    /**
+     * A foul check for each side of a blank that no sheet has, with the sheet that would do.
      *
      * @param blanks the blanks
      * @param stock the stock
@@ -97,18 +115,34 @@ public final class StockFit {
     }
 
     private static List<Check> checks(Misfit misfit, ShopStock stock) {
-        Optional<StockSheet> largest = stock.sheetsFor(misfit.blank().sheet()).stream().max(Comparator.comparingDouble(StockSheet::areaMm2));
-        List<Check> checks = new ArrayList<>();
-        checks.add(check(misfit, "length", misfit.needLengthMm(), largest.map(StockSheet::lengthMm).orElse(0.0)));
-        checks.add(check(misfit, "width", misfit.needWidthMm(), largest.map(StockSheet::widthMm).orElse(0.0)));
+        return stock.sheetsFor(misfit.blank().sheet()).stream().min(Comparator.comparingDouble(sheet -> lack(misfit, sheet)))
+                .map(sheet -> shortSides(misfit, sheet, stock)).orElseGet(() -> List.of(check(misfit, "length", misfit.needLengthMm(), 0, source(misfit, stock))));
+    }
+
+    /** How much the sides of a sheet lack, together. */
+    private static double lack(Misfit misfit, StockSheet sheet) {
+        return Math.max(0, misfit.needLengthMm() - sheet.lengthMm()) + Math.max(0, misfit.needWidthMm() - sheet.widthMm());
+    }
+
+    private static List<Check> shortSides(Misfit misfit, StockSheet sheet, ShopStock stock) {
+        List<Check> checks = new ArrayList<>(List.of(
+                check(misfit, "length", misfit.needLengthMm(), sheet.lengthMm(), source(misfit, stock)),
+                check(misfit, "width", misfit.needWidthMm(), sheet.widthMm(), source(misfit, stock))));
         checks.removeIf(check -> check.margin() >= 0);
         return checks;
     }
 
-    private static Check check(Misfit misfit, String side, double needMm, double haveMm) {
-        String source = misfit.anyStock() ? "the largest sheet in the stock file: it would fit on one of that " + side
-                : "the stock file has no sheet of this metal and thickness: add one";
+    private static Check check(Misfit misfit, String side, double needMm, double haveMm, String source) {
         return new Check("stock." + misfit.blank().id() + "." + side, "sheet " + side + " for " + misfit.blank().name(), Quantity.LENGTH,
                 needMm, new Limit(haveMm, false, 0, source), Optional.empty(), false);
+    }
+
+    private static String source(Misfit misfit, ShopStock stock) {
+        ShopFormat format = new ShopFormat(stock.units(), FRACTION);
+        Sheet sheet = misfit.blank().sheet();
+        String would = TapeSize.up(misfit.needLengthMm(), format) + " x " + TapeSize.up(misfit.needWidthMm(), format);
+        String metal = sheet.metal().word() + " " + format.thickness(Length.ofMm(sheet.thicknessMm()));
+        return misfit.anyStock() ? "stock file; the nearest sheet of " + metal + ". One of " + would + " or larger would do"
+                : "stock file; it has no " + metal + ". A sheet of " + would + " or larger would do";
     }
 }

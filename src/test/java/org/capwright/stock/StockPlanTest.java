@@ -111,9 +111,24 @@ class StockPlanTest {
         List<Check> checks = StockFit.checks(Blanks.of(ShopJobs.cap("kiln-room")), narrow);
         assertThat(checks).extracting(Check::id).contains("stock.sleeve.width", "stock.hood.width", "stock.leaf-1.width");
         assertThat(checks).allMatch(check -> check.verdict() == Verdict.FOUL);
-        assertThat(checks.get(0).limit().source()).isEqualTo("the largest sheet in the stock file: it would fit on one of that width");
+        assertThat(checks.get(0).limit().source()).isEqualTo("stock file; the nearest sheet of galvanized 1.31 mm."
+                + " One of 1464 mm x 272 mm or larger would do");
+        ShopStock enough = stock(everyMetal().sheets().stream()
+                .map(one -> new StockSheet(one.sheet(), 1464, 272, one.price(), one.count(), false)).toList());
+        assertThat(StockFit.misfits(Blanks.of(ShopJobs.cap("kiln-room")), enough)).extracting(misfit -> misfit.blank().id()).doesNotContain("sleeve");
         List<Check> none = StockFit.checks(Blanks.of(ShopJobs.cap("kiln-room")), stock(List.of()));
-        assertThat(none.get(0).limit().source()).isEqualTo("the stock file has no sheet of this metal and thickness: add one");
+        assertThat(none).hasSameSizeAs(Blanks.of(ShopJobs.cap("kiln-room")));
+        assertThat(none.get(0).limit().source()).isEqualTo("stock file; it has no galvanized 1.31 mm. A sheet of 1464 mm x 272 mm or larger would do");
+    }
+
+    /** Cylinders are judged in as many pieces as the stock asks for, whatever cap is asked about. */
+    @Test
+    void theChecksOfACapAreThoseOfItsSplitParts() {
+        ShopStock shortSheets = stock(everyMetal().sheets().stream()
+                .map(one -> new StockSheet(one.sheet(), 1016, 1016, one.price(), one.count(), false)).toList());
+        Cap cap = ShopJobs.cap("kiln-room");
+        assertThat(StockFit.checks(Blanks.of(cap), shortSheets)).isNotEmpty();
+        assertThat(StockFit.checks(cap, shortSheets)).isEmpty();
     }
 
     /** Counted by hand from the job: 6 standoffs of 2 rivets and 2 bends, 2 leaves of 3 passes, 2 beads of the hood and 1 of the sleeve. */

@@ -38,8 +38,9 @@ final class LowerBound {
 
     private double grownArea() {
         double half = task.rules().spacingMm() / 2;
+        double smallest = Shapes.smallest(task.demands());
         return task.demands().stream().mapToDouble(demand -> {
-            Polygon polygon = Cover.along(demand.piece().outline(), CHORD_MM);
+            Polygon polygon = Cover.along(demand.piece().outline(), Cover.roomy(demand.piece(), smallest), CHORD_MM);
             double grown = half == 0 ? polygon.getArea() : polygon.buffer(half).getArea();
             // hollow arcs by chords are a little too large: half a hundredth of a millimetre along the edge
             return demand.quantity() * (grown - CHORD_MM * polygon.getLength());
@@ -78,7 +79,7 @@ final class LowerBound {
     }
 
     private boolean alone(SheetSize size, int demand) {
-        return new LeftmostFill(size, task.rules(), shapes, new Effort(1, 1, () -> false)).add(demand);
+        return new CornerFill(size, task.rules(), shapes, new Effort(1, 1, () -> false), false).add(demand);
     }
 
     /** Pieces of which no two share a sheet of any size, largest first, as many as are found by taking one after the other. */

@@ -12,6 +12,7 @@ import org.capwright.geom.PathBuilder;
 import org.capwright.geom.Vec2;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -44,22 +45,48 @@ class GeometryOfNestingTest {
     void convexPartsMakeUpTheWhole() {
         for (Path path : List.of(halfDisc(), Path.polyline(List.of(new Vec2(0, 0), new Vec2(9, 0), new Vec2(9, 3), new Vec2(4, 3), new Vec2(4, 7),
                 new Vec2(0, 7)), true), comb())) {
-            Polygon whole = Cover.around(path);
+            Polygon whole = Cover.around(path, List.of());
             List<List<Vec2>> parts = ConvexParts.of(whole);
             double sum = parts.stream().map(Convex::of).mapToDouble(part -> polygon(part).getArea()).sum();
             assertThat(sum).isCloseTo(whole.getArea(), Offset.offset(1e-6));
         }
-        assertThat(ConvexParts.of(Cover.around(Path.circle(Vec2.ZERO, 50)))).hasSize(1);
+        assertThat(ConvexParts.of(Cover.around(Path.circle(Vec2.ZERO, 50), List.of()))).hasSize(1);
     }
 
     @Test
     void coversHoldTheirOutlines() {
         for (Path path : List.of(halfDisc(), Path.circle(new Vec2(3, 4), 500))) {
-            Polygon fine = Cover.along(path, 1e-4);
-            assertThat(Cover.around(path).buffer(1e-6).contains(fine)).isTrue();
-            assertThat(Cover.grown(Cover.around(path), 2).buffer(1e-3).contains(fine.buffer(2))).isTrue();
-            assertThat(fine.buffer(2).buffer(1e-3).contains(Cover.within(path, 2))).isTrue();
+            Polygon fine = Cover.along(path, List.of(), 1e-4);
+            assertThat(Cover.around(path, List.of()).buffer(1e-6).contains(fine)).isTrue();
+            assertThat(Cover.grown(Cover.around(path, List.of()), 2).buffer(1e-3).contains(fine.buffer(2))).isTrue();
+            assertThat(fine.buffer(2).buffer(1e-3).contains(Cover.within(path, List.of(), 2))).isTrue();
         }
+    }
+
+    /** A half disc and a disc need no more room than their own bounds. */
+    @Test
+    void coversKeepToTheBoundsOfTheirOutlines() {
+        for (Path path : List.of(halfDisc(), Path.circle(new Vec2(3, 4), 500))) {
+            Bounds bounds = path.bounds();
+            Envelope cover = Cover.around(path, List.of()).getEnvelopeInternal();
+            assertThat(cover.getMinX()).isCloseTo(bounds.minX(), Offset.offset(1e-6));
+            assertThat(cover.getMaxX()).isCloseTo(bounds.maxX(), Offset.offset(1e-6));
+            assertThat(cover.getMinY()).isCloseTo(bounds.minY(), Offset.offset(1e-6));
+            assertThat(cover.getMaxY()).isCloseTo(bounds.maxY(), Offset.offset(1e-6));
+        }
+    }
+
+    /** What lies in the covered hole lies in the true hole. */
+    @Test
+    void coversOfHolesLieWithinTheHoles() {
+        Path ring = Path.circle(Vec2.ZERO, 100);
+        Path hole = Path.circle(Vec2.ZERO, 60);
+        Polygon cover = Cover.around(ring, List.of(hole));
+        assertThat(cover.getNumInteriorRing()).isEqualTo(1);
+        Polygon covered = FACTORY.createPolygon(cover.getInteriorRingN(0).getCoordinateSequence());
+        assertThat(Cover.along(hole, List.of(), 1e-4).buffer(2e-4).contains(covered)).isTrue();
+        double sum = ConvexParts.of(cover).stream().map(Convex::of).mapToDouble(part -> polygon(part).getArea()).sum();
+        assertThat(sum).isCloseTo(cover.getArea(), Offset.offset(1e-6));
     }
 
     /** Against trying every pair of edges both ways. */

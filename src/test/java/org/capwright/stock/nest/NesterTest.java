@@ -35,6 +35,81 @@ class NesterTest {
         LayoutProof.valid(nest);
     }
 
+    /** A ring that fills its sheet; the disc and the bar find room in its hole only. */
+    @Test
+    void smallPiecesGoIntoHoles() {
+        Piece ring = new Piece("", "ring", Path.circle(Vec2.ZERO, 244), List.of(Path.circle(Vec2.ZERO, 200)), List.of(0));
+        NestTask task = new NestTask(List.of(new Demand(ring, 1), new Demand(Tasks.circle(90), 1), new Demand(Tasks.rectangle(250, 60), 1)),
+                List.of(Tasks.sheet(500, 500)), RULES);
+        Nest nest = Nester.nest(task, Tasks.work(0.2));
+        assertThat(nest.sheets()).hasSize(1);
+        assertThat(nest.bound().orElseThrow().sheets()).isEqualTo(1);
+        LayoutProof.valid(nest);
+        assertThat(nest.sheets().get(0).placements()).filteredOn(one -> !one.piece().equals(ring))
+                .allMatch(one -> one.outline().bounds().center().distance(new Vec2(250, 250)) < 200);
+    }
+
+    /** The check, too, knows that a hole is free, and no more than the hole. */
+    @Test
+    void theCheckLooksIntoHoles() {
+        Piece ring = new Piece("", "ring", Path.circle(Vec2.ZERO, 244), List.of(Path.circle(Vec2.ZERO, 200)), List.of(0));
+        Placement around = new Placement(ring, 0, new Vec2(250, 250));
+        for (double x : new double[] {250, 354, 358, 470}) {
+            Placement inside = new Placement(Tasks.circle(90), 0, new Vec2(x, 250));
+            SheetLayout layout = new SheetLayout(Tasks.sheet(600, 500), List.of(around, inside), Optional.empty(), List.of());
+            assertThat(NestCheck.problems(layout, RULES).isEmpty()).as("disc at %s", x).isEqualTo(x < 356);
+        }
+    }
+
+    /** Less than 100 ms of a usual desktop's work lies between a cancel and the answer, and between two questions whether to. */
+    @Test
+    void aCancelIsHeardAtOnce() {
+        NestTask task = manyHalfDiscs();
+        for (double after : new double[] {0, 0.05, 0.5, 1.5}) {
+            long from = (long) (after * Effort.STEPS_PER_SECOND);
+            long[] asked = {0, 0, -1};
+            Effort[] effort = new Effort[1];
+            effort[0] = new Effort(1000, 600, () -> {
+                asked[1] = Math.max(asked[1], effort[0].spent() - asked[0]);
+                asked[0] = effort[0].spent();
+                asked[2] = asked[2] < 0 && asked[0] >= from ? asked[0] : asked[2];
+                return asked[2] >= 0;
+            });
+            Search search = new Search(task, effort[0], 1, sheets -> { });
+            search.run(0);
+            long least = (long) (0.1 * Effort.STEPS_PER_SECOND);
+            assertThat(asked[1]).as("between questions").isLessThan(least);
+            assertThat(effort[0].spent() - asked[2]).as("after the cancel").isLessThan(least);
+            assertThat(effort[0].interrupted()).isTrue();
+        }
+    }
+
+    /** Before there is any layout, what lies already is kept, and the rest is told. */
+    @Test
+    void anEarlyCancelKeepsWhatLies() {
+        int[] asked = new int[1];
+        Nest nest = Nester.nest(manyHalfDiscs(), new Nester.Options(5, 600, 1, better -> { }, () -> ++asked[0] > 20));
+        int placed = nest.sheets().stream().mapToInt(sheet -> sheet.placements().size()).sum();
+        assertThat(placed).isBetween(1, 20);
+        assertThat(placed + nest.unplaced().stream().mapToInt(Demand::quantity).sum()).isEqualTo(nest.task().pieces());
+        assertThat(nest.settled()).isFalse();
+        LayoutProof.valid(nest);
+        Nest none = Nester.nest(manyHalfDiscs(), new Nester.Options(5, 600, 1, better -> { }, () -> true));
+        assertThat(none.sheets()).isEmpty();
+        assertThat(none.unplaced()).isEqualTo(none.task().demands());
+    }
+
+    private static NestTask manyHalfDiscs() {
+        List<Demand> demands = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            double r = 120 + 9 * i;
+            Path half = PathBuilder.from(new Vec2(0, -r)).arcTo(new Vec2(0, r), Vec2.ZERO, true).close();
+            demands.add(new Demand(new Piece("", "leaf " + i, half, List.of(), List.of(0, 2)), 12));
+            demands.add(new Demand(Tasks.rectangle(300 + 10 * i, 80), 6));
+        }
+        return new NestTask(demands, List.of(Tasks.sheet(3048, 1219)), RULES);
+    }
+
     @Test
     void piecesOfWhichNoTwoShareASheetNeedOneEach() {
         Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(700, 700), 3), new Demand(Tasks.circle(50), 4)),
