@@ -22,6 +22,8 @@ import javafx.scene.text.TextAlignment;
 import org.capwright.blank.Blank;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.Sketch;
 import org.capwright.drawing.Layer;
 import org.capwright.drawing.Stroke;
 import org.capwright.geom.Bounds;

@@ -20,6 +20,7 @@ import org.capwright.check.Verdict;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.Marks;
 
 /** The checks, fouls first, each with margin, limit, source and a remedy that a button applies. */
 final class CheckPane extends VBox {

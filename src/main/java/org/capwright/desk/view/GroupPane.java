@@ -12,6 +12,7 @@ import org.capwright.check.Verdict;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.Marks;
 import org.capwright.job.Group;
 import org.capwright.job.HoodInputs;
 import org.capwright.job.Input;

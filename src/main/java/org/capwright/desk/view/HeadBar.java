@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.sketch.Palette;
 import org.capwright.job.JobInputs;
 
 /** The head: the job and its stamp, files, undo and redo, inches or millimetres, light or dark, templates. */

@@ -27,6 +27,8 @@ import javafx.scene.transform.Translate;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.SlabMesh;
 import org.capwright.geom.Vec2;
 import org.capwright.part.Cap;
 import org.capwright.part.Doubler;

@@ -16,6 +16,12 @@ import javafx.scene.layout.Priority;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.ClearancePlot;
+import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.PlanSketch;
+import org.capwright.desk.sketch.SectionDimensions;
+import org.capwright.desk.sketch.SectionSketch;
+import org.capwright.desk.sketch.Sketch;
 
 /** Section, plan and plot at one opening, which a slider moves and a button plays. */
 final class SwingView extends BorderPane {

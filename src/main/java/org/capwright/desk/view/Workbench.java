@@ -25,6 +25,7 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.sketch.Palette;
 import org.capwright.store.DeskFolder;
 
 /** The window: what you type at the left, what you look at in the middle, what is wrong at the right. */

@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.util.List;
 import javafx.scene.canvas.Canvas;
@@ -13,7 +13,7 @@ import org.capwright.geom.Vec2;
  * A drawing surface that keeps a piece of the drawing plane (mm, y up) in view, as large as fits. Whoever draws on it sets
  * {@link #look} first.
  */
-final class Sketch extends Pane {
+public final class Sketch extends Pane {
     private static final double TEXT_PX = 12;
 
     private final Canvas canvas = new Canvas();
@@ -21,7 +21,12 @@ final class Sketch extends Pane {
     private double scale = 1;
     private Vec2 origin = Vec2.ZERO;
 
-    Sketch(Runnable painter) {
+    /**
+     * A surface.
+     *
+     * @param painter draws everything anew; called when the size changes
+     */
+    public Sketch(Runnable painter) {
         this.painter = painter;
         getChildren().add(canvas);
         getStyleClass().add("paper");
@@ -32,8 +37,14 @@ final class Sketch extends Pane {
         heightProperty().addListener(o -> painter.run());
     }
 
-    /** Clears the surface and brings a piece of the plane into view, with an edge left round it. */
-    void look(Bounds plane, double edgePx, Color paper) {
+    /**
+     * Clears the surface and brings a piece of the plane into view.
+     *
+     * @param plane the piece, mm
+     * @param edgePx left free round it
+     * @param paper colour of the ground
+     */
+    public void look(Bounds plane, double edgePx, Color paper) {
         GraphicsContext g = graphics();
         g.setFill(paper);
         g.fillRect(0, 0, getWidth(), getHeight());
@@ -44,8 +55,14 @@ final class Sketch extends Pane {
         g.setFont(Font.font(TEXT_PX));
     }
 
-    /** Looks at a given scale with a given place of the plane's origin; for views that zoom. */
-    void look(double pxPerMm, Vec2 originPx, Color paper) {
+    /**
+     * Looks at a given scale; for views that zoom.
+     *
+     * @param pxPerMm the scale
+     * @param originPx where the plane's origin lies
+     * @param paper colour of the ground
+     */
+    public void look(double pxPerMm, Vec2 originPx, Color paper) {
         GraphicsContext g = graphics();
         g.setFill(paper);
         g.fillRect(0, 0, getWidth(), getHeight());
@@ -54,31 +71,76 @@ final class Sketch extends Pane {
         g.setFont(Font.font(TEXT_PX));
     }
 
-    GraphicsContext graphics() {
+    /**
+     * What to draw with.
+     *
+     * @return the surface's graphics, in pixels
+     */
+    public GraphicsContext graphics() {
         return canvas.getGraphicsContext2D();
     }
 
-    double scale() {
+    /**
+     * The scale.
+     *
+     * @return pixels per mm
+     */
+    public double scale() {
         return scale;
     }
 
-    double x(double mm) {
+    /**
+     * Where an x lies.
+     *
+     * @param mm in the plane
+     * @return pixels from the left
+     */
+    public double x(double mm) {
         return origin.x() + mm * scale;
     }
 
-    double y(double mm) {
+    /**
+     * Where a y lies.
+     *
+     * @param mm in the plane, up
+     * @return pixels from the top
+     */
+    public double y(double mm) {
         return origin.y() - mm * scale;
     }
 
-    Vec2 plane(double px, double py) {
+    /**
+     * What lies under a pixel.
+     *
+     * @param px from the left
+     * @param py from the top
+     * @return point of the plane, mm
+     */
+    public Vec2 plane(double px, double py) {
         return new Vec2((px - origin.x()) / scale, (origin.y() - py) / scale);
     }
 
-    void line(double x1, double y1, double x2, double y2) {
+    /**
+     * A line between two points of the plane.
+     *
+     * @param x1 x of the one, mm
+     * @param y1 y of the one, mm
+     * @param x2 x of the other, mm
+     * @param y2 y of the other, mm
+     */
+    public void line(double x1, double y1, double x2, double y2) {
         graphics().strokeLine(x(x1), y(y1), x(x2), y(y2));
     }
 
-    void polygon(List<Vec2> points, Color fill, Color stroke, double width) {
+    /**
+     * A closed polygon.
+     *
+     * @param points its corners, mm
+     * @param fill its fill, null for none
+     * @param stroke its edge
+     * @param width of the edge, pixels
+     */
+    public void polygon(List<Vec2> points, Color fill, Color stroke, double width) {
         double[] xs = points.stream().mapToDouble(p -> x(p.x())).toArray();
         double[] ys = points.stream().mapToDouble(p -> y(p.y())).toArray();
         GraphicsContext g = graphics();
@@ -91,7 +153,17 @@ final class Sketch extends Pane {
         g.strokePolygon(xs, ys, xs.length);
     }
 
-    void circle(double x, double y, double radius, Color fill, Color stroke, double width) {
+    /**
+     * A circle.
+     *
+     * @param x of the centre, mm
+     * @param y of the centre, mm
+     * @param radius mm
+     * @param fill its fill, null for none
+     * @param stroke its edge
+     * @param width of the edge, pixels
+     */
+    public void circle(double x, double y, double radius, Color fill, Color stroke, double width) {
         GraphicsContext g = graphics();
         double px = radius * scale;
         if (fill != null) {
@@ -103,7 +175,8 @@ final class Sketch extends Pane {
         g.strokeOval(x(x) - px, y(y) - px, 2 * px, 2 * px);
     }
 
-    void repaint() {
+    /** Draws everything anew. */
+    public void repaint() {
         painter.run();
     }
 }

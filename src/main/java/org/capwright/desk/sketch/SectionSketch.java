@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,34 +18,58 @@ import org.capwright.part.PivotRod;
 import org.capwright.part.StopBar;
 import org.capwright.swing.Motion;
 import org.capwright.swing.Turn;
+import org.capwright.units.ShopFormat;
 
 /** The section across the rods, to scale, leaves at an opening. Both halves are drawn. */
-final class SectionSketch {
+public final class SectionSketch {
     private static final double EDGE_PX = 46;
 
     private final Sketch sketch;
-    private final Solved solved;
     private final Cap cap;
     private final Palette palette;
     private final Turn open;
 
-    private SectionSketch(Sketch sketch, Solved solved, Palette palette, double openRad) {
+    private SectionSketch(Sketch sketch, Cap cap, Palette palette, double openRad) {
         this.sketch = sketch;
-        this.solved = solved;
-        this.cap = solved.cap();
+        this.cap = cap;
         this.palette = palette;
         this.open = Turn.of(openRad);
     }
 
-    static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, String inputPath, Check chosen) {
-        SectionSketch section = new SectionSketch(sketch, solved, palette, openRad);
+    /**
+     * Draws the section.
+     *
+     * @param sketch where
+     * @param solved the cap
+     * @param palette its colours
+     * @param openRad opening of the leaves, radians
+     * @param inputPath path of the input whose dimension stands out, may be empty
+     * @param chosen the check whose place is marked, null for none
+     */
+    public static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, String inputPath, Check chosen) {
+        SectionSketch section = new SectionSketch(sketch, solved.cap(), palette, openRad);
         double wide = section.cap.hood().largestRadiusMm();
         sketch.look(new Bounds(-wide, -section.lowest(), wide, section.cap.hood().aboveRimMm()), EDGE_PX, palette.paper());
-        section.fixed();
-        section.cap.leaves().forEach(section::leaf);
-        section.cap.rods().forEach(section::rod);
+        section.parts();
         new SectionDimensions(sketch, solved, palette, inputPath).paint();
-        section.place(chosen);
+        section.place(chosen, solved.format());
+    }
+
+    /**
+     * Draws the parts alone, leaves closed, on a sketch that already looks at them.
+     *
+     * @param sketch where
+     * @param cap the cap
+     * @param palette its colours
+     */
+    public static void closed(Sketch sketch, Cap cap, Palette palette) {
+        new SectionSketch(sketch, cap, palette, 0).parts();
+    }
+
+    private void parts() {
+        fixed();
+        cap.leaves().forEach(this::leaf);
+        cap.rods().forEach(this::rod);
     }
 
     private double lowest() {
@@ -148,7 +172,7 @@ final class SectionSketch {
         }
     }
 
-    private void place(Check chosen) {
+    private void place(Check chosen, ShopFormat format) {
         if (chosen == null || chosen.place().isEmpty()) {
             return;
         }
@@ -160,6 +184,6 @@ final class SectionSketch {
         g.strokeOval(sketch.x(at.x()) - 9, sketch.y(at.y()) - 9, 18, 18);
         g.setFill(color);
         g.setTextAlign(TextAlignment.LEFT);
-        g.fillText(chosen.quantity().words(chosen.value(), solved.format()), sketch.x(at.x()) + 12, sketch.y(at.y()) - 8);
+        g.fillText(chosen.quantity().words(chosen.value(), format), sketch.x(at.x()) + 12, sketch.y(at.y()) - 8);
     }
 }

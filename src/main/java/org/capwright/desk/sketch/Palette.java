@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;

@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.capwright.part.Cap;
 import org.capwright.units.Length;
 
 /** Dimensions outside the section; that of the input with the focus stands out. Each belongs to an input. */
-final class SectionDimensions {
+public final class SectionDimensions {
     private static final double ROW_PX = 17;
 
     private final Sketch sketch;
@@ -29,11 +29,25 @@ final class SectionDimensions {
         this.inputPath = inputPath;
     }
 
-    /** A dimension on the sketch: where it was drawn, and its input. */
-    record Dimension(String path, boolean upright, double fromMm, double toMm, int row) {
+    /**
+     * A dimension on the sketch.
+     *
+     * @param path its input
+     * @param upright whether it runs up and down
+     * @param fromMm where it begins
+     * @param toMm where it ends
+     * @param row which row outside the outline, from 0; -1 for above
+     */
+    public record Dimension(String path, boolean upright, double fromMm, double toMm, int row) {
     }
 
-    static List<Dimension> of(Cap cap) {
+    /**
+     * The dimensions of a cap.
+     *
+     * @param cap the cap
+     * @return those that are drawn
+     */
+    public static List<Dimension> of(Cap cap) {
         double stack = cap.job().get(StackInputs.OUTSIDE_DIAMETER).mm() / 2;
         List<Dimension> all = new ArrayList<>();
         all.add(new Dimension(StackInputs.OUTSIDE_DIAMETER.path(), false, -stack, stack, 0));
@@ -89,11 +103,25 @@ final class SectionDimensions {
         g.restore();
     }
 
-    static double lyingY(Sketch sketch, Dimension d) {
+    /**
+     * Where a lying dimension lies.
+     *
+     * @param sketch where it is drawn
+     * @param d the dimension
+     * @return pixels from the top
+     */
+    public static double lyingY(Sketch sketch, Dimension d) {
         return d.row() < 0 ? ROW_PX + 4 : sketch.getHeight() - 6 - (1 - d.row()) * ROW_PX;
     }
 
-    static double uprightX(Sketch sketch, Dimension d) {
+    /**
+     * Where an upright dimension stands.
+     *
+     * @param sketch where it is drawn
+     * @param d the dimension
+     * @return pixels from the left
+     */
+    public static double uprightX(Sketch sketch, Dimension d) {
         return 16 + d.row() * ROW_PX;
     }
 

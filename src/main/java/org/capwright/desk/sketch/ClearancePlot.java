@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +12,7 @@ import org.capwright.swing.Clearance;
 import org.capwright.units.Length;
 
 /** Least clearance against opening, one line a pair, the chosen pair's limit drawn; a click goes to that opening. */
-final class ClearancePlot {
+public final class ClearancePlot {
     private static final int STEPS = 90;
     private static final double LEFT = 44;
     private static final double BELOW = 20;
@@ -25,7 +25,13 @@ final class ClearancePlot {
     private Solved solved;
     private List<Curve> curves = List.of();
 
-    ClearancePlot(Sketch sketch, Attention attention) {
+    /**
+     * A plot.
+     *
+     * @param sketch where it is drawn; clicks on it are taken
+     * @param attention what is looked at
+     */
+    public ClearancePlot(Sketch sketch, Attention attention) {
         this.sketch = sketch;
         this.attention = attention;
         sketch.setOnMousePressed(event -> go(event.getX()));
@@ -46,7 +52,12 @@ final class ClearancePlot {
         });
     }
 
-    void show(Solved now) {
+    /**
+     * Takes another cap.
+     *
+     * @param now the cap
+     */
+    public void show(Solved now) {
         if (now != solved) {
             solved = now;
             curves = now.swing().clearances().stream().map(c -> new Curve(c, c.samplesMm(STEPS))).toList();
@@ -84,7 +95,12 @@ final class ClearancePlot {
                 .min((a, b) -> Double.compare(Math.abs(y(a.samplesMm().get(i)) - py), Math.abs(y(b.samplesMm().get(i)) - py)));
     }
 
-    void paint(Palette palette) {
+    /**
+     * Draws the plot.
+     *
+     * @param palette its colours
+     */
+    public void paint(Palette palette) {
         sketch.look(new Bounds(0, 0, 1, 1), 0, palette.paper());
         GraphicsContext g = sketch.graphics();
         g.setFill(palette.quiet());

@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ import org.capwright.swing.Motion;
 import org.capwright.swing.Turn;
 
 /** The plan, from above, to scale, leaves at an opening. */
-final class PlanSketch {
+public final class PlanSketch {
     private static final int ARC_STEPS = 40;
     private static final double EDGE_PX = 16;
 
@@ -34,7 +34,16 @@ final class PlanSketch {
         this.open = Turn.of(openRad);
     }
 
-    static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, Check chosen) {
+    /**
+     * Draws the plan.
+     *
+     * @param sketch where
+     * @param solved the cap
+     * @param palette its colours
+     * @param openRad opening of the leaves, radians
+     * @param chosen the check whose place is marked, null for none
+     */
+    public static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, Check chosen) {
         PlanSketch plan = new PlanSketch(sketch, solved.cap(), palette, openRad);
         double reach = Math.max(solved.cap().hood().largestRadiusMm(), solved.cap().widthMm() / 2);
         sketch.look(new Bounds(-reach, -reach, reach, reach), EDGE_PX, palette.paper());

@@ -1,4 +1,4 @@
-package org.capwright.desk.view;
+package org.capwright.desk.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,15 +9,22 @@ import javafx.scene.shape.VertexFormat;
 import org.capwright.geom.Vec2;
 
 /** Meshes of things that are a plane outline pulled up: plates, bars, tubes. Screen axes: x across, y down, z away. */
-final class SlabMesh {
+public final class SlabMesh {
     private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_TEXCOORD);
 
     private SlabMesh() {
         mesh.getTexCoords().addAll(0, 0);
     }
 
-    /** A closed strip between two heights: a wall along an outline, open above and below. */
-    static MeshView wall(List<Vec2> outline, double low, double high) {
+    /**
+     * A closed strip between two heights: a wall along an outline, open above and below.
+     *
+     * @param outline its corners
+     * @param low its foot, mm
+     * @param high its top, mm
+     * @return the mesh
+     */
+    public static MeshView wall(List<Vec2> outline, double low, double high) {
         SlabMesh slab = new SlabMesh();
         for (int i = 0; i < outline.size(); i++) {
             Vec2 a = outline.get(i);
@@ -27,8 +34,15 @@ final class SlabMesh {
         return slab.view();
     }
 
-    /** A plate with flat faces: the outline is seen whole from its middle. */
-    static MeshView plate(List<Vec2> outline, double low, double high) {
+    /**
+     * A plate with flat faces.
+     *
+     * @param outline its corners, all seen from its middle
+     * @param low its underside, mm
+     * @param high its top, mm
+     * @return the mesh
+     */
+    public static MeshView plate(List<Vec2> outline, double low, double high) {
         SlabMesh slab = new SlabMesh();
         for (int i = 0; i < outline.size(); i++) {
             slab.quad(outline.get(i), outline.get((i + 1) % outline.size()), low, high);
@@ -42,8 +56,17 @@ final class SlabMesh {
         return slab.view();
     }
 
-    /** A ring wall with thickness. */
-    static MeshView tube(double inside, double outside, double low, double high, int steps) {
+    /**
+     * A ring wall with thickness.
+     *
+     * @param inside its inside radius, mm
+     * @param outside its outside radius, mm
+     * @param low its foot, mm
+     * @param high its top, mm
+     * @param steps how many flats make the round
+     * @return the mesh
+     */
+    public static MeshView tube(double inside, double outside, double low, double high, int steps) {
         SlabMesh slab = new SlabMesh();
         for (int i = 0; i < steps; i++) {
             double from = 2 * Math.PI * i / steps;
@@ -58,7 +81,16 @@ final class SlabMesh {
         return slab.view();
     }
 
-    static List<Vec2> box(double x1, double y1, double x2, double y2) {
+    /**
+     * A box as an outline.
+     *
+     * @param x1 x of a corner, mm
+     * @param y1 y of a corner, mm
+     * @param x2 x of the corner across, mm
+     * @param y2 y of the corner across, mm
+     * @return its corners
+     */
+    public static List<Vec2> box(double x1, double y1, double x2, double y2) {
         return new ArrayList<>(List.of(new Vec2(x1, y1), new Vec2(x2, y1), new Vec2(x2, y2), new Vec2(x1, y2)));
     }
 
