@@ -26,6 +26,10 @@ import org.capwright.units.ShopFormat;
 
 /** Whether every blank fits on some sheet; cylinders that don't are made in more pieces. */
 public final class StockFit {
+    /** What to do about a blank that fits on no sheet; its check says how large a sheet must be. */
+    public static final String REMEDY = "put a sheet that is large enough into the stock file";
+
+    private static final String OWN_ID = "stock\\..*\\.(length|width)";
     private static final int MOST_PIECES = 6;
     private static final int FRACTION = 16;
     private static final Map<String, Input<Integer>> CYLINDERS = Map.of("sleeve", SleeveInputs.PIECES, "hood", HoodInputs.PIECES);
@@ -101,6 +105,16 @@ public final class StockFit {
      */
     public static List<Check> checks(Cap cap, ShopStock stock) {
         return checks(Blanks.of(split(cap.job(), stock)), stock);
+    }
+
+    /**
+     * Whether a check is one of those against a stock.
+     *
+     * @param check any check
+     * @return true if so; then {@link #REMEDY} is what to do
+     */
+    public static boolean made(Check check) {
+        return check.id().matches(OWN_ID);
     }
 
     /**

@@ -10,11 +10,8 @@ import org.capwright.export.Money;
 import org.capwright.price.Line;
 import org.capwright.price.Names;
 import org.capwright.price.Price;
-import org.capwright.stock.BarGroup;
 import org.capwright.stock.SheetGroup;
 import org.capwright.stock.StockPlan;
-import org.capwright.stock.bar.CutBar;
-import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
 /** Writes the inner sheet: every line of a price, the sheets and bars, masses. For the shop, not for the customer. */
@@ -62,7 +59,7 @@ public final class PriceBook {
         sums();
         several(prices);
         sheets();
-        bars();
+        blocks.addAll(BarBlocks.of(price.plan(), format));
         return blocks;
     }
 
@@ -98,25 +95,11 @@ public final class PriceBook {
                 + "; use of the sheets " + decimal(100 * plan.use()) + " %."));
     }
 
-    private static String words(SheetGroup group) {
+    private String words(SheetGroup group) {
         String use = group.nest().sheets().isEmpty() ? "" : "; use " + decimal(100 * group.nest().use()) + " %";
         String lost = group.nest().unplaced().isEmpty() ? "" : "; NO SHEET FOR "
                 + String.join(", ", group.nest().unplaced().stream().map(demand -> demand.quantity() + " " + demand.piece().name()).toList());
-        return group.nest().words() + use + lost;
-    }
-
-    private void bars() {
-        blocks.add(Block.Paragraph.heading("Bars"));
-        List<List<String>> rows = new ArrayList<>();
-        for (BarGroup group : price.plan().bars()) {
-            for (CutBar bar : group.plan().bars()) {
-                String cuts = String.join(", ", bar.piecesMm().stream().map(mm -> format.length(Length.ofMm(mm))).toList());
-                rows.add(List.of(new Names(format).bar(group), format.length(Length.ofMm(bar.size().lengthMm())), cuts,
-                        format.length(Length.ofMm(bar.restMm(group.kerfMm())))));
-            }
-            group.plan().tooLongMm().forEach(mm -> rows.add(List.of(new Names(format).bar(group), "NO BAR", format.length(Length.ofMm(mm)), "")));
-        }
-        blocks.addAll(TableBlocks.of(List.of(0.32, 0.16, 0.36, 0.16), List.of("bar", "length", "cut", "rest"), rows));
+        return group.nest().words() + use + lost + SheetWords.settled(group, price.plan().seed());
     }
 
     private static String decimal(double value) {
