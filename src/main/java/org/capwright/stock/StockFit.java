@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
 import org.capwright.blank.Grain;
@@ -32,7 +34,7 @@ public final class StockFit {
     private static final String OWN_ID = "stock\\..*\\.(length|width)";
     private static final int MOST_PIECES = 6;
     private static final int FRACTION = 16;
-    private static final Map<String, Input<Integer>> CYLINDERS = Map.of("sleeve", SleeveInputs.PIECES, "hood", HoodInputs.PIECES);
+    private static final SortedMap<String, Input<Integer>> CYLINDERS = new TreeMap<>(Map.of("sleeve", SleeveInputs.PIECES, "hood", HoodInputs.PIECES));
 
     private StockFit() {
     }
@@ -46,16 +48,20 @@ public final class StockFit {
      */
     public static Cap split(CapJob job, ShopStock stock) {
         Cap cap = Cap.solve(job);
-        for (int i = 0; i < 2 * MOST_PIECES; i++) {
-            Cap now = cap;
-            Optional<String> part = misfits(Blanks.of(now), stock).stream().filter(Misfit::anyStock)
-                    .flatMap(misfit -> CYLINDERS.keySet().stream().filter(name -> misfit.blank().id().startsWith(name)))
-                    .filter(name -> job.find(CYLINDERS.get(name)).isEmpty() && pieces(now, name) < MOST_PIECES).sorted().findFirst();
-            if (part.isEmpty()) {
-                return cap;
+        for (String part : CYLINDERS.keySet()) {
+            cap = job.find(CYLINDERS.get(part)).isEmpty() ? split(cap, part, stock) : cap;
+        }
+        return cap;
+    }
+
+    /** In the fewest pieces that fit; as it was where no number of pieces helps. */
+    private static Cap split(Cap cap, String part, ShopStock stock) {
+        for (int pieces = pieces(cap, part); pieces <= MOST_PIECES; pieces++) {
+            Cap tried = pieces == pieces(cap, part) ? cap
+                    : Cap.solve(JobReader.read(cap.job().text().with(CYLINDERS.get(part).path(), Integer.toString(pieces))).orThrow());
+            if (misfits(Blanks.of(tried), stock).stream().noneMatch(misfit -> misfit.anyStock() && misfit.blank().id().startsWith(part))) {
+                return tried;
             }
-            String pieces = Integer.toString(pieces(now, part.get()) + 1);
-            cap = Cap.solve(JobReader.read(now.job().text().with(CYLINDERS.get(part.get()).path(), pieces)).orThrow());
         }
         return cap;
     }

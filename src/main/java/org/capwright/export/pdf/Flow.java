@@ -31,9 +31,10 @@ final class Flow {
         List<PrintPage> pages = new ArrayList<>();
         List<Placed> page = new ArrayList<>();
         double top = area.maxY();
-        for (Block block : blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
             double height = block.heightMm(typeface, area.width());
-            if (top - height < area.minY() && !page.isEmpty()) {
+            if (top - withNext(blocks, i, typeface, area.width()) < area.minY() && !page.isEmpty()) {
                 pages.add(page(List.copyOf(page), paper, head, typeface));
                 page.clear();
                 top = area.maxY();
@@ -47,6 +48,15 @@ final class Flow {
         }
         pages.add(page(List.copyOf(page), paper, head, typeface));
         return pages;
+    }
+
+    /** Height of a block and, where it heads something, of what must not be torn from it. */
+    private static double withNext(List<Block> blocks, int index, Typeface typeface, double widthMm) throws IOException {
+        double height = blocks.get(index).heightMm(typeface, widthMm);
+        for (int i = index; blocks.get(i).heads() && i + 1 < blocks.size(); i++) {
+            height += blocks.get(i + 1).heightMm(typeface, widthMm);
+        }
+        return height;
     }
 
     private static PrintPage page(List<Placed> placed, Paper paper, Head head, Typeface typeface) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.capwright.geom.Bounds;
@@ -130,10 +131,20 @@ class GeometryOfNestingTest {
     void aPinwheelIsNoWorkForAShear() {
         SheetSize sheet = new SheetSize("sheet", 30, 30, 1, 1, false);
         List<Placement> pinwheel = List.of(place(20, 10, 0, 0), place(10, 20, 20, 0), place(20, 10, 10, 20), place(10, 20, 0, 10));
-        assertThat(ShearPlan.of(sheet, pinwheel)).isEmpty();
+        assertThat(ShearPlan.of(sheet, pinwheel, Optional.empty())).isEmpty();
 
-        List<ShearCut> cuts = ShearPlan.of(sheet, List.of(place(20, 10, 0, 0), place(10, 30, 20, 0), place(20, 20, 0, 10))).orElseThrow();
+        List<ShearCut> cuts = ShearPlan.of(sheet, List.of(place(20, 10, 0, 0), place(10, 30, 20, 0), place(20, 20, 0, 10)), Optional.empty()).orElseThrow();
         assertThat(cuts).containsExactly(new ShearCut(new Vec2(20, 0), new Vec2(20, 30)), new ShearCut(new Vec2(0, 10), new Vec2(20, 10)));
+    }
+
+    /** The rest above comes off whole with the first cut, then the rest beside the lower piece; a shear plan that cut it up would be cursed. */
+    @Test
+    void theRemnantComesOffWholeAndFirst() {
+        SheetSize sheet = new SheetSize("sheet", 100, 50, 1, 1, false);
+        List<ShearCut> cuts = ShearPlan.of(sheet, List.of(place(60, 20, 0, 0), place(30, 8, 62, 0)), Optional.of(new Bounds(0, 22, 100, 50))).orElseThrow();
+        assertThat(cuts).startsWith(new ShearCut(new Vec2(0, 20), new Vec2(100, 20)), new ShearCut(new Vec2(92, 0), new Vec2(92, 20)));
+        // a remnant that a shear can't leave whole is cut rather than the pieces
+        assertThat(ShearPlan.of(sheet, List.of(place(60, 20, 0, 0), place(30, 8, 62, 0)), Optional.of(new Bounds(61, 9, 100, 50)))).isPresent();
     }
 
     private static Placement place(double length, double width, double x, double y) {
