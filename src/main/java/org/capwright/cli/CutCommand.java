@@ -97,7 +97,7 @@ final class CutCommand implements Callable<Integer> {
         PrinterScale scale = printer.map(name -> kept.printers().find(name, paper).orElseThrow(() -> new ParameterException(
                 spec.commandLine(), "The printer " + name + " was not measured on " + paper + ". Print its page and measure it:"
                 + " capwright printer --help says how."))).orElse(PrinterScale.NONE);
-        return new CutFiles.Choice(new PrintSetup(paper, scale), whole, dxfUnit.orElse(DxfUnit.of(format.system())));
+        return CutFiles.Choice.all(new PrintSetup(paper, scale), whole, dxfUnit.orElse(DxfUnit.of(format.system())));
     }
 
     /** The one place where files are written. */

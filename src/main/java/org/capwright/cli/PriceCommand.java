@@ -1,6 +1,5 @@
 package org.capwright.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,12 +14,9 @@ import org.capwright.check.Checks;
 import org.capwright.check.Measure;
 import org.capwright.export.JobTag;
 import org.capwright.export.Money;
+import org.capwright.export.PriceFiles;
 import org.capwright.export.figure.StockJson;
-import org.capwright.export.pdf.NestBook;
 import org.capwright.export.pdf.Paper;
-import org.capwright.export.pdf.PriceBook;
-import org.capwright.export.pdf.PrintSetup;
-import org.capwright.export.pdf.QuoteBook;
 import org.capwright.job.CapJob;
 import org.capwright.part.Cap;
 import org.capwright.price.Alternative;
@@ -86,21 +82,11 @@ final class PriceCommand implements Callable<Integer> {
     }
 
     private void write(Path to, Cap cap, List<Price> prices, JobTag tag) {
-        List<Path> files = StagedFolder.fill(to, staging -> writeAll(staging, cap, prices, tag));
+        List<Path> files = StagedFolder.fill(to, staging -> PriceFiles.write(staging, cap, prices, Paper.of(Writing.of(cap).format().system()), tag));
         PrintWriter out = json ? spec.commandLine().getErr() : spec.commandLine().getOut();
         files.forEach(out::println);
         if (prices.stream().anyMatch(price -> price.total().isEmpty())) {
             out.println("No quote was written: a price is missing.");
-        }
-    }
-
-    private static void writeAll(Path folder, Cap cap, List<Price> prices, JobTag tag) throws IOException {
-        ShopFormat format = Writing.of(cap).format();
-        PrintSetup setup = PrintSetup.of(Paper.of(format.system()));
-        NestBook.write(folder.resolve("nested-sheets.pdf"), prices.get(0).plan(), setup, tag, format);
-        PriceBook.write(folder.resolve("inner-sheet.pdf"), prices, setup, tag, format);
-        if (prices.stream().allMatch(price -> price.total().isPresent())) {
-            QuoteBook.write(folder.resolve("quote.pdf"), cap, prices, setup, tag, format);
         }
     }
 

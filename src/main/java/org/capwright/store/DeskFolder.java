@@ -152,6 +152,15 @@ public final class DeskFolder {
     }
 
     /**
+     * What the user's printers get wrong.
+     *
+     * @return the printers kept here
+     */
+    public PrinterFile printers() {
+        return new PrinterFile(folder.resolve("printers.json"));
+    }
+
+    /**
      * Job files opened lately, the last first.
      *
      * @return those that are still there

@@ -17,6 +17,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.session.Shop;
 import org.capwright.desk.view.Workbench;
 import org.capwright.job.GutterInputs;
 import org.capwright.store.DeskFolder;
@@ -52,7 +53,7 @@ class WorkbenchJourneysTest {
 
     @Start
     private void start(Stage stage) {
-        session = new Session(JobFiles.read(DEMO));
+        session = new Session(JobFiles.read(DEMO), Shop.of(new DeskFolder(folder.resolve("shop"))));
         new Workbench(session, new DeskFolder(folder.resolve("desk"))).show(stage);
     }
 

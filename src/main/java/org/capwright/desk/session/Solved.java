@@ -1,7 +1,9 @@
 package org.capwright.desk.session;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.air.Air;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
@@ -49,5 +51,14 @@ public record Solved(Cap cap, Swing swing, Air air, List<Check> checks, List<Bla
         List<Check> checks = new ArrayList<>(Checks.of(cap, swing, air));
         checks.addAll(StockFit.checks(Blanks.of(StockFit.split(job, stock)), stock));
         return new Solved(cap, swing, air, Checks.worstFirst(checks), Blanks.of(cap), JobStamp.of(job.text()), Writing.of(job).format());
+    }
+
+    /**
+     * The worst of the checks that have a place: by verdict, then by margin.
+     *
+     * @return the one to look at first; empty where none has a place
+     */
+    public Optional<Check> worstPlace() {
+        return checks.stream().filter(check -> check.place().isPresent()).min(Comparator.comparing(Check::verdict).thenComparingDouble(Check::margin));
     }
 }

@@ -32,6 +32,7 @@ import org.capwright.units.ShopFormat;
 /** All sheets and bars under one another, all sheets to the same scale. */
 final class LayoutList extends BorderPane {
     private static final double EDGE_PX = 44;
+    private static final double BAR_PX = 22;
 
     private final Session session;
     private final StockDesk desk;
@@ -110,16 +111,11 @@ final class LayoutList extends BorderPane {
         }
         for (CutBar bar : group.plan().bars()) {
             line(length(bar.size().lengthMm(), format) + "; rest " + length(bar.restMm(group.kerfMm()), format));
-            Sketch[] sketch = new Sketch[1];
-            sketch[0] = new Sketch(() -> {
-                if (sketch[0] != null) {
-                    BarSketch.paint(sketch[0], palette.get(), bar, group.kerfMm(), format);
-                }
-            });
-            sketch[0].getStyleClass().clear();
-            sketch[0].setMinHeight(22);
-            sketch[0].setPrefHeight(22);
-            box.getChildren().add(sketch[0]);
+            Sketch sketch = Sketch.of(drawing -> BarSketch.paint(drawing, palette.get(), bar, group.kerfMm(), format));
+            sketch.getStyleClass().clear();
+            sketch.setMinHeight(BAR_PX);
+            sketch.setPrefHeight(BAR_PX);
+            box.getChildren().add(sketch);
         }
         group.plan().tooLongMm().forEach(mm -> line("No bar for " + length(mm, format) + ".").getStyleClass().add("verdict-foul"));
     }

@@ -76,7 +76,7 @@ public final class FitSketch {
         double low = -1.6 * cap.gutters().get(0).outsideDepthMm();
         double high = cap.leaves().stream().mapToDouble(Leaf::rodAxisZMm).max().orElse(0) * 2.5 + 10;
         sketch.look(new Bounds(-wide, low, wide, high), 10, palette.paper());
-        SectionSketch.closed(sketch, cap, palette);
+        SectionSketch.parts(sketch, cap, palette, 0, "");
         places.stream().filter(place -> place.view() == ReadingPlace.View.SECTION).forEach(picture::span);
     }
 

@@ -3,6 +3,7 @@ package org.capwright.desk.sketch;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
 import org.capwright.check.Check;
 import org.capwright.check.Verdict;
 import org.capwright.desk.session.Solved;
@@ -26,8 +27,10 @@ public final class PlanSketch {
     private final Cap cap;
     private final Palette palette;
     private final Turn open;
+    private final String part;
 
-    private PlanSketch(Sketch sketch, Cap cap, Palette palette, double openRad) {
+    private PlanSketch(Sketch sketch, Cap cap, Palette palette, double openRad, String part) {
+        this.part = part;
         this.sketch = sketch;
         this.cap = cap;
         this.palette = palette;
@@ -44,14 +47,35 @@ public final class PlanSketch {
      * @param chosen the check whose place is marked, null for none
      */
     public static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, Check chosen) {
-        PlanSketch plan = new PlanSketch(sketch, solved.cap(), palette, openRad);
+        PlanSketch plan = new PlanSketch(sketch, solved.cap(), palette, openRad, "");
         double reach = Math.max(solved.cap().hood().largestRadiusMm(), solved.cap().widthMm() / 2);
         sketch.look(new Bounds(-reach, -reach, reach, reach), EDGE_PX, palette.paper());
-        plan.fixed();
-        plan.cap.leaves().forEach(plan::leaf);
-        plan.cap.rods().forEach(plan::rod);
-        plan.bars();
+        plan.parts();
         plan.place(chosen);
+    }
+
+    /**
+     * Draws the parts alone, on a sketch that already looks at them.
+     *
+     * @param sketch where
+     * @param cap the cap
+     * @param palette its colours
+     * @param openRad opening of the leaves, radians
+     * @param part the part that stands out, by its group in a job such as {@code doublers}; empty for none
+     */
+    public static void parts(Sketch sketch, Cap cap, Palette palette, double openRad, String part) {
+        new PlanSketch(sketch, cap, palette, openRad, part).parts();
+    }
+
+    private void parts() {
+        fixed();
+        cap.leaves().forEach(this::leaf);
+        cap.rods().forEach(this::rod);
+        bars();
+    }
+
+    private Color colour(String name, Color usual) {
+        return part.equals(name) ? palette.accent() : usual;
     }
 
     private void fixed() {
@@ -66,8 +90,8 @@ public final class PlanSketch {
             double azimuth = cap.standoff().azimuthRad(i);
             Vec2 in = Vec2.polar(cap.sleeve().outsideRadiusMm(), azimuth - cap.standoff().outerHalfRad());
             Vec2 out = Vec2.polar(cap.hood().insideRadiusMm(), azimuth - cap.standoff().outerHalfRad());
-            sketch.graphics().setStroke(palette.ink());
-            sketch.graphics().setLineWidth(2);
+            sketch.graphics().setStroke(colour("standoffs", palette.ink()));
+            sketch.graphics().setLineWidth(part.equals("standoffs") ? 4 : 2);
             sketch.line(in.x(), in.y(), out.x(), out.y());
         }
         for (Doubler plate : cap.doublers()) {
@@ -76,7 +100,7 @@ public final class PlanSketch {
                     double y = end * plate.faceYMm();
                     double far = y + end * plate.thicknessMm();
                     sketch.polygon(List.of(new Vec2(side * plate.fromMm(), y), new Vec2(side * plate.toMm(), y),
-                            new Vec2(side * plate.toMm(), far), new Vec2(side * plate.fromMm(), far)), palette.fill(), palette.ink(), 1);
+                            new Vec2(side * plate.toMm(), far), new Vec2(side * plate.fromMm(), far)), colour("doublers", palette.fill()), palette.ink(), 1);
                 }
             }
         }
@@ -130,7 +154,7 @@ public final class PlanSketch {
         for (int side : new int[] {1, -1}) {
             double x = side * rod.axisMm();
             sketch.polygon(List.of(new Vec2(x - half, -end), new Vec2(x + half, -end), new Vec2(x + half, end), new Vec2(x - half, end)),
-                    palette.paper(), palette.ink(), 1);
+                    colour("rods", palette.paper()), palette.ink(), 1);
         }
     }
 

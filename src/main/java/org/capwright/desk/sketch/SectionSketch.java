@@ -2,6 +2,7 @@ package org.capwright.desk.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
@@ -13,8 +14,8 @@ import org.capwright.geom.Vec2;
 import org.capwright.part.Cap;
 import org.capwright.part.Gutter;
 import org.capwright.part.Leaf;
-import org.capwright.part.PlacedBead;
 import org.capwright.part.PivotRod;
+import org.capwright.part.PlacedBead;
 import org.capwright.part.StopBar;
 import org.capwright.swing.Motion;
 import org.capwright.swing.Turn;
@@ -28,8 +29,10 @@ public final class SectionSketch {
     private final Cap cap;
     private final Palette palette;
     private final Turn open;
+    private final String part;
 
-    private SectionSketch(Sketch sketch, Cap cap, Palette palette, double openRad) {
+    private SectionSketch(Sketch sketch, Cap cap, Palette palette, double openRad, String part) {
+        this.part = part;
         this.sketch = sketch;
         this.cap = cap;
         this.palette = palette;
@@ -47,7 +50,7 @@ public final class SectionSketch {
      * @param chosen the check whose place is marked, null for none
      */
     public static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, String inputPath, Check chosen) {
-        SectionSketch section = new SectionSketch(sketch, solved.cap(), palette, openRad);
+        SectionSketch section = new SectionSketch(sketch, solved.cap(), palette, openRad, "");
         double wide = section.cap.hood().largestRadiusMm();
         sketch.look(new Bounds(-wide, -section.lowest(), wide, section.cap.hood().aboveRimMm()), EDGE_PX, palette.paper());
         section.parts();
@@ -56,14 +59,20 @@ public final class SectionSketch {
     }
 
     /**
-     * Draws the parts alone, leaves closed, on a sketch that already looks at them.
+     * Draws the parts alone, on a sketch that already looks at them.
      *
      * @param sketch where
      * @param cap the cap
      * @param palette its colours
+     * @param openRad opening of the leaves, radians
+     * @param part the part that stands out, by its group in a job such as {@code hood}; empty for none
      */
-    public static void closed(Sketch sketch, Cap cap, Palette palette) {
-        new SectionSketch(sketch, cap, palette, 0).parts();
+    public static void parts(Sketch sketch, Cap cap, Palette palette, double openRad, String part) {
+        new SectionSketch(sketch, cap, palette, openRad, part).parts();
+    }
+
+    private Color colour(String name, Color usual) {
+        return part.equals(name) ? palette.accent() : usual;
     }
 
     private void parts() {
@@ -78,22 +87,22 @@ public final class SectionSketch {
 
     private void fixed() {
         double foot = -lowest();
-        wall(cap.sleeve().insideRadiusMm(), cap.sleeve().outsideRadiusMm(), foot, 0);
-        wall(cap.hood().insideRadiusMm(), cap.hood().outsideRadiusMm(), -cap.hood().belowRimMm(), cap.hood().aboveRimMm());
+        wall("sleeve", cap.sleeve().insideRadiusMm(), cap.sleeve().outsideRadiusMm(), foot, 0);
+        wall("hood", cap.hood().insideRadiusMm(), cap.hood().outsideRadiusMm(), -cap.hood().belowRimMm(), cap.hood().aboveRimMm());
         cap.hood().flat().beads().forEach(this::bead);
         standoff();
         for (Gutter gutter : cap.gutters()) {
-            mirrored(gutter.jointMm(), middle -> channel(middle, gutter.outsideWidthMm() / 2, 0, -gutter.outsideDepthMm(), gutter.sheet().thicknessMm()));
+            mirrored(gutter.jointMm(), middle -> channel("gutter", middle, gutter.outsideWidthMm() / 2, 0, -gutter.outsideDepthMm(), gutter.sheet().thicknessMm()));
         }
         for (StopBar bar : cap.stops()) {
-            mirrored(bar.jointMm(), middle -> channel(middle, bar.halfWidthMm(), bar.cornerZMm(), bar.cornerZMm() + bar.depthMm(),
+            mirrored(bar.jointMm(), middle -> channel("stop", middle, bar.halfWidthMm(), bar.cornerZMm(), bar.cornerZMm() + bar.depthMm(),
                     bar.sheet().thicknessMm()));
         }
     }
 
-    private void wall(double inside, double outside, double foot, double top) {
+    private void wall(String name, double inside, double outside, double foot, double top) {
         for (int side : new int[] {1, -1}) {
-            fill(box(side * inside, foot, side * outside, top));
+            fill(name, box(side * inside, foot, side * outside, top));
         }
     }
 
@@ -103,7 +112,7 @@ public final class SectionSketch {
         double from = bead.inward() ? cap.hood().insideRadiusMm() : cap.hood().outsideRadiusMm();
         double to = bead.inward() ? from - bead.bead().depthMm() : from + bead.bead().depthMm();
         for (int side : new int[] {1, -1}) {
-            fill(List.of(new Vec2(side * from, z - half), new Vec2(side * to, z), new Vec2(side * from, z + half)));
+            fill("hood", List.of(new Vec2(side * from, z - half), new Vec2(side * to, z), new Vec2(side * from, z + half)));
         }
     }
 
@@ -113,15 +122,15 @@ public final class SectionSketch {
         g.setLineDashes(4, 3);
         for (int side : new int[] {1, -1}) {
             sketch.polygon(box(side * cap.sleeve().outsideRadiusMm(), top - cap.standoff().heightMm(),
-                    side * cap.hood().insideRadiusMm(), top), null, palette.quiet(), 1);
+                    side * cap.hood().insideRadiusMm(), top), part.equals("standoffs") ? palette.accent() : null, palette.quiet(), 1);
         }
         g.setLineDashes();
     }
 
     /** A channel: its floor at one height, its walls reaching to the other. */
-    private void channel(double middle, double half, double openZ, double floorZ, double thickness) {
+    private void channel(String name, double middle, double half, double openZ, double floorZ, double thickness) {
         double in = Math.signum(openZ - floorZ) * thickness;
-        fill(List.of(new Vec2(middle - half, openZ), new Vec2(middle - half, floorZ), new Vec2(middle + half, floorZ),
+        fill(name, List.of(new Vec2(middle - half, openZ), new Vec2(middle - half, floorZ), new Vec2(middle + half, floorZ),
                 new Vec2(middle + half, openZ), new Vec2(middle + half - thickness, openZ), new Vec2(middle + half - thickness, floorZ + in),
                 new Vec2(middle - half + thickness, floorZ + in), new Vec2(middle - half + thickness, openZ)));
     }
@@ -141,8 +150,8 @@ public final class SectionSketch {
         return List.of(new Vec2(x1, y1), new Vec2(x2, y1), new Vec2(x2, y2), new Vec2(x1, y2));
     }
 
-    private void fill(List<Vec2> shape) {
-        sketch.polygon(shape, palette.fill(), palette.ink(), 1);
+    private void fill(String name, List<Vec2> shape) {
+        sketch.polygon(shape, colour(name, palette.fill()), palette.ink(), 1);
     }
 
     private void leaf(Leaf leaf) {
@@ -162,13 +171,13 @@ public final class SectionSketch {
             for (double[] p : outline) {
                 points.add(new Vec2(side * motion.xMm(p[0], p[1], open), motion.zMm(p[0], p[1], open)));
             }
-            sketch.polygon(points, palette.leaf(), palette.ink(), 1.8);
+            sketch.polygon(points, colour("leaves", palette.leaf()), palette.ink(), 1.8);
         }
     }
 
     private void rod(PivotRod rod) {
         for (int side : new int[] {1, -1}) {
-            sketch.circle(side * rod.axisMm(), rod.axisZMm(), rod.diameterMm() / 2, palette.paper(), palette.ink(), 1.4);
+            sketch.circle(side * rod.axisMm(), rod.axisZMm(), rod.diameterMm() / 2, colour("rods", palette.paper()), palette.ink(), 1.4);
         }
     }
 
@@ -183,7 +192,9 @@ public final class SectionSketch {
         g.setLineWidth(2);
         g.strokeOval(sketch.x(at.x()) - 9, sketch.y(at.y()) - 9, 18, 18);
         g.setFill(color);
-        g.setTextAlign(TextAlignment.LEFT);
-        g.fillText(chosen.quantity().words(chosen.value(), format), sketch.x(at.x()) + 12, sketch.y(at.y()) - 8);
+        boolean right = sketch.x(at.x()) > sketch.getWidth() * 0.7;
+        g.setTextAlign(right ? TextAlignment.RIGHT : TextAlignment.LEFT);
+        String words = chosen.quantity().words(chosen.value(), format) + String.format(Locale.ROOT, ", open %.1f deg", Math.toDegrees(chosen.place().get().openRad()));
+        g.fillText(words, sketch.x(at.x()) + (right ? -12 : 12), sketch.y(at.y()) - 10);
     }
 }

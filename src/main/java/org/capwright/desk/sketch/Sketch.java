@@ -1,11 +1,18 @@
 package org.capwright.desk.sketch;
 
 import java.util.List;
+import java.util.function.Consumer;
+import javafx.animation.Interpolator;
+import javafx.animation.KeyFrame;
+import javafx.animation.KeyValue;
+import javafx.animation.Timeline;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Circle;
 import javafx.scene.text.Font;
+import javafx.util.Duration;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
@@ -15,6 +22,8 @@ import org.capwright.geom.Vec2;
  */
 public final class Sketch extends Pane {
     private static final double TEXT_PX = 12;
+    private static final double PULSE_PX = 45;
+    private static final Duration PULSE = Duration.millis(700);
 
     private final Canvas canvas = new Canvas();
     private final Runnable painter;
@@ -35,6 +44,18 @@ public final class Sketch extends Pane {
         canvas.heightProperty().bind(heightProperty());
         widthProperty().addListener(o -> painter.run());
         heightProperty().addListener(o -> painter.run());
+    }
+
+    /**
+     * A surface whose painter is told where to draw.
+     *
+     * @param painter draws everything anew
+     * @return the surface
+     */
+    public static Sketch of(Consumer<Sketch> painter) {
+        Sketch[] made = new Sketch[1];
+        made[0] = new Sketch(() -> painter.accept(made[0]));
+        return made[0];
     }
 
     /**
@@ -173,6 +194,25 @@ public final class Sketch extends Pane {
         g.setStroke(stroke);
         g.setLineWidth(width);
         g.strokeOval(x(x) - px, y(y) - px, 2 * px, 2 * px);
+    }
+
+    /**
+     * Draws the eye to a place, once: a ring that closes in on it and is gone.
+     *
+     * @param mm the place in the plane
+     * @param color the ring's colour
+     */
+    public void pulse(Vec2 mm, Color color) {
+        Circle ring = new Circle(x(mm.x()), y(mm.y()), PULSE_PX, Color.TRANSPARENT);
+        ring.setStroke(color);
+        ring.setStrokeWidth(3);
+        ring.setMouseTransparent(true);
+        ring.setManaged(false);
+        getChildren().add(ring);
+        Timeline closing = new Timeline(new KeyFrame(PULSE, new KeyValue(ring.radiusProperty(), PULSE_PX / 5, Interpolator.EASE_OUT),
+                new KeyValue(ring.opacityProperty(), 0.2, Interpolator.EASE_IN)));
+        closing.setOnFinished(event -> getChildren().remove(ring));
+        closing.play();
     }
 
     /** Draws everything anew. */
