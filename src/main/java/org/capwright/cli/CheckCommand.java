@@ -59,7 +59,8 @@ final class CheckCommand implements Callable<Integer> {
                 "       at x %.1f, y %.1f, z %.1f mm, opening %.1f deg", place.at().x(), place.at().y(), place.at().z(),
                 Math.toDegrees(place.openRad()))));
         if (check.verdict() != Verdict.CLEAR) {
-            out.println("       " + (StockFit.made(check) ? StockFit.REMEDY : Remedies.sentence(Remedies.of(cap, checks, check))));
+            out.println("       " + (StockFit.made(check) ? StockFit.REMEDY
+                    : Remedies.sentence(Remedies.of(cap, checks, check))));
         }
     }
 }

@@ -17,7 +17,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Prints a job's figures. */
-@Command(name = "figures", description = "Print the figures of a job as JSON; those of stock and price from the shop's files, else from samples"
+@Command(name = "figures",
+        description = "Print the figures of a job as JSON; those of stock and price from the shop's files, else from samples"
         + " with invented prices, which \"note\" then says.")
 final class FiguresCommand implements Callable<Integer> {
     @Spec
@@ -36,7 +37,8 @@ final class FiguresCommand implements Callable<Integer> {
     public Integer call() {
         CapJob job = jobOption.load();
         ShopStock shop = stock.load();
-        Price price = Pricing.of(StockFit.split(job, shop), List.of(1), shop, rates.load(), stock.options(), new KeptNests()).get(0);
+        Price price = Pricing.of(StockFit.split(job, shop), List.of(1), shop, rates.load(), stock.options(), new KeptNests())
+                .get(0);
         spec.commandLine().getOut().println(FiguresJson.of(Cap.solve(job), JobStamp.of(job.text()), price));
         return Exit.DONE;
     }

@@ -49,7 +49,8 @@ final class NestCommand implements Callable<Integer> {
     @Mixin
     private StockOption stock;
 
-    @Option(names = "--to", paramLabel = "DIR", description = "A folder to write the sheets into: a PDF to scale, and each as SVG and DXF.")
+    @Option(names = "--to", paramLabel = "DIR",
+            description = "A folder to write the sheets into: a PDF to scale, and each as SVG and DXF.")
     private Optional<Path> folder;
 
     @Option(names = "--json", description = "Print everything as JSON.")
@@ -97,7 +98,8 @@ final class NestCommand implements Callable<Integer> {
         misfits.forEach(check -> out.println("foul: " + check.line(format) + " [" + check.limit().source() + "]"));
         plan.sheets().forEach(group -> print(out, group, plan.seed()));
         plan.bars().forEach(bar -> print(out, bar));
-        out.println(String.format(Locale.ROOT, "sheets %d, at least %d whatever the layout; use %.1f %%; cost %s; scrap %s", plan.sheetCount(), plan.sheetBound(),
+        out.println(String.format(Locale.ROOT, "sheets %d, at least %d whatever the layout; use %.1f %%; cost %s; scrap %s",
+                plan.sheetCount(), plan.sheetBound(),
                 100 * plan.use(), new Money(plan.shop().currency()).of(plan.sheetPrice()), format.mass(plan.scrapKg())));
         out.println(plan.shop().note());
     }
@@ -107,16 +109,20 @@ final class NestCommand implements Callable<Integer> {
                 : "; the clock ended the search (seed " + seed + "), another run may give another layout"));
         for (SheetLayout layout : group.nest().sheets()) {
             String rest = layout.remnant().map(one -> ", remnant " + new Names(format).of(one)).orElse("");
-            out.println(String.format(Locale.ROOT, "  %s x %s: pieces %d, use %.1f %%%s%s", length(layout.size().lengthMm()), length(layout.size().widthMm()),
-                    layout.placements().size(), 100 * layout.usedMm2() / layout.size().areaMm2(), rest, layout.cuts().isEmpty() ? "" : ", in shear cuts"));
+            out.println(String.format(Locale.ROOT, "  %s x %s: pieces %d, use %.1f %%%s%s", length(layout.size().lengthMm()),
+                    length(layout.size().widthMm()),
+                    layout.placements().size(), 100 * layout.usedMm2() / layout.size().areaMm2(), rest, layout.cuts().isEmpty()
+                            ? "" : ", in shear cuts"));
         }
-        group.nest().unplaced().forEach(demand -> out.println("  no sheet for " + demand.quantity() + " " + demand.piece().name()));
+        group.nest().unplaced().forEach(demand -> out.println("  no sheet for " + demand.quantity() + " " + demand.piece()
+                .name()));
     }
 
     private void print(PrintWriter out, BarGroup group) {
         out.println(new Names(format).bar(group) + (group.plan().proved() ? ": no plan costs less" : ""));
         for (CutBar bar : group.plan().bars()) {
-            out.println("  " + length(bar.size().lengthMm()) + ": " + String.join(", ", bar.piecesMm().stream().map(this::length).toList())
+            out.println("  " + length(bar.size().lengthMm()) + ": " + String.join(", ", bar.piecesMm().stream()
+                    .map(this::length).toList())
                     + "; rest " + length(bar.restMm(group.kerfMm())));
         }
         group.plan().tooLongMm().forEach(mm -> out.println("  no bar for " + length(mm)));

@@ -56,7 +56,8 @@ final class PriceCommand implements Callable<Integer> {
     @Mixin
     private RatesOption rates;
 
-    @Option(names = "--to", paramLabel = "DIR", description = "A folder to write quote, inner sheet and the nested sheets of one cap into, as PDF.")
+    @Option(names = "--to", paramLabel = "DIR",
+            description = "A folder to write quote, inner sheet and the nested sheets of one cap into, as PDF.")
     private Optional<Path> folder;
 
     @Option(names = "--compare", description = "Compare gauges, metals, numbers of leaves and annuli side by side instead.")
@@ -82,7 +83,8 @@ final class PriceCommand implements Callable<Integer> {
     }
 
     private void write(Path to, Cap cap, List<Price> prices, JobTag tag) {
-        List<Path> files = StagedFolder.fill(to, staging -> PriceFiles.write(staging, cap, prices, Paper.of(Writing.of(cap).format().system()), tag));
+        List<Path> files = StagedFolder.fill(to, staging -> PriceFiles.write(staging, cap, prices,
+                Paper.of(Writing.of(cap).format().system()), tag));
         PrintWriter out = json ? spec.commandLine().getErr() : spec.commandLine().getOut();
         files.forEach(out::println);
         if (prices.stream().anyMatch(price -> price.total().isEmpty())) {
@@ -102,10 +104,13 @@ final class PriceCommand implements Callable<Integer> {
         lines.addAll(first.hardware());
         lines.addAll(first.labour());
         lines.addAll(List.of(first.overhead(), first.margin(), first.tax()));
-        lines.forEach(line -> out.println(String.format(Locale.ROOT, "%12s  %8.2f %-7s %s", money.plain(line.amount()), line.quantity(), line.unit(), line.name())));
+        lines.forEach(line -> out.println(String.format(Locale.ROOT, "%12s  %8.2f %-7s %s", money.plain(line.amount()),
+                line.quantity(), line.unit(), line.name())));
         first.missing().forEach(name -> out.println("missing: " + name));
-        prices.forEach(price -> out.println(String.format(Locale.ROOT, "caps %d: %s in all, %s each, sheets %d%s", price.caps(), money.of(price.total()),
-                money.of(price.each()), price.plan().sheetCount(), price.plan().settled() ? "" : ", the clock ended the search (seed " + price.plan().seed() + ")")));
+        prices.forEach(price -> out.println(String.format(Locale.ROOT, "caps %d: %s in all, %s each, sheets %d%s", price.caps(),
+                money.of(price.total()),
+                money.of(price.each()), price.plan().sheetCount(), price.plan().settled() ? ""
+                        : ", the clock ended the search (seed " + price.plan().seed() + ")")));
         out.println(first.note());
     }
 
@@ -117,7 +122,8 @@ final class PriceCommand implements Callable<Integer> {
             return Exit.DONE;
         }
         ShopFormat format = Writing.of(job).format();
-        out.println(String.format(Locale.ROOT, "%-22s %14s %10s %6s %14s %16s %s", "", "price", "mass", "sheets", "lift", "height", "fouls"));
+        out.println(String.format(Locale.ROOT, "%-22s %14s %10s %6s %14s %16s %s", "", "price", "mass", "sheets", "lift",
+                "height", "fouls"));
         for (Compared one : all) {
             out.println(one.alternative().map(made -> row(made, shop, format))
                     .orElseGet(() -> String.format(Locale.ROOT, "%-22s can't exist", one.variant().name())));
@@ -125,13 +131,21 @@ final class PriceCommand implements Callable<Integer> {
                 out.println("    " + one.reason());
             }
         }
+        List<String> cut = all.stream().flatMap(one -> one.alternative().stream()).filter(one -> !one.price().plan().settled())
+                .map(one -> one.variant().name()).toList();
+        if (!cut.isEmpty()) {
+            out.println("the clock ended the search (seed " + stock.options().seed() + "), another run may give others: "
+                    + String.join("; ", cut));
+        }
         out.println(shop.note());
         return Exit.DONE;
     }
 
     private static String row(Alternative one, ShopStock shop, ShopFormat format) {
-        return String.format(Locale.ROOT, "%-22s %14s %10s %6d %14s %16s %d", one.variant().name(), new Money(shop.currency()).of(one.price().total()),
-                format.mass(one.massKg()), one.price().plan().sheetCount(), Measure.LIFT_PRESSURE.quantity().words(one.liftPressurePa(), format),
+        return String.format(Locale.ROOT, "%-22s %14s %10s %6d %14s %16s %d", one.variant().name(), new Money(shop.currency())
+                .of(one.price().total()),
+                format.mass(one.massKg()), one.price().plan().sheetCount(), Measure.LIFT_PRESSURE.quantity()
+                        .words(one.liftPressurePa(), format),
                 format.length(Length.ofMm(one.heightMm())), one.fouls());
     }
 }

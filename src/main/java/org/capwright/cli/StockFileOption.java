@@ -13,7 +13,8 @@ import picocli.CommandLine.Option;
 
 /** The shop's stock file: the one that is named, else the one that the window keeps beside its settings. */
 final class StockFileOption {
-    @Option(names = "--stock", paramLabel = "FILE", description = "The shop's stock file. Default: the one edited in the window, if any.")
+    @Option(names = "--stock", paramLabel = "FILE",
+            description = "The shop's stock file. Default: the one edited in the window, if any.")
     private Optional<Path> file;
 
     /** The stock, if the shop has one. */

@@ -11,10 +11,12 @@ final class StockOption {
     @Mixin
     private StockFileOption file;
 
-    @Option(names = "--seconds", paramLabel = "S", defaultValue = "2", description = "How long to search at most. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--seconds", paramLabel = "S", defaultValue = "2",
+            description = "How long to search at most. Default: ${DEFAULT-VALUE}.")
     private double seconds;
 
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of the search: the same seed gives the same layout."
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1",
+            description = "Seed of the search: the same seed gives the same layout."
             + " Default: ${DEFAULT-VALUE}.")
     private long seed;
 

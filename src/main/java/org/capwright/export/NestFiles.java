@@ -23,8 +23,8 @@ public final class NestFiles {
     }
 
     /**
-     * Writes {@code nested-sheets.pdf}, and {@code sheet-1.svg}, {@code sheet-1.dxf} and so on, through all metals and thicknesses; the PDF on
-     * the paper that goes with the units.
+     * Writes {@code nested-sheets.pdf}, and {@code sheet-1.svg}, {@code sheet-1.dxf} and so on, through all metals and
+     * thicknesses; the PDF on the paper that goes with the units.
      *
      * @param folder an empty folder
      * @param plan what to write
@@ -41,9 +41,11 @@ public final class NestFiles {
                 String from = new Names(format).of(group.stockOf(layout));
                 Drawing drawing = LayoutDrawing.of(layout, "sheet " + number);
                 String cuts = layout.cuts().isEmpty() ? "" : " A shear can cut it in " + layout.cuts().size() + " cuts.";
-                SvgFile.write(folder.resolve(name + ".svg"), drawing, "sheet " + number, String.format(Locale.ROOT, "%s, pieces: %d.%s", from,
+                SvgFile.write(folder.resolve(name + ".svg"), drawing, "sheet " + number,
+                        String.format(Locale.ROOT, "%s, pieces: %d.%s", from,
                         layout.placements().size(), cuts), tag);
-                DxfFile.write(folder.resolve(name + ".dxf"), drawing, List.of("sheet " + number + ", " + from), tag, DxfUnit.of(format.system()));
+                DxfFile.write(folder.resolve(name + ".dxf"), drawing, List.of("sheet " + number + ", " + from), tag,
+                        DxfUnit.of(format.system()));
             }
         }
     }

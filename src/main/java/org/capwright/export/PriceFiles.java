@@ -19,7 +19,8 @@ public final class PriceFiles {
     }
 
     /**
-     * Writes {@code inner-sheet.pdf}, {@code nested-sheets.pdf} of the first price, and {@code quote.pdf} where nothing is missing.
+     * Writes {@code inner-sheet.pdf}, {@code nested-sheets.pdf} of the first price, and {@code quote.pdf} where nothing is
+     * missing.
      *
      * @param folder an empty folder
      * @param cap the cap

@@ -32,10 +32,13 @@ public record Alternative(Variant variant, Price price, double massKg, double li
      * @param options how long to nest each
      * @return one for each variant that can be made at all, in their order
      */
-    public static List<Alternative> of(JobText job, List<Variant> variants, ShopStock shop, RateCard card, StockPlan.Options options) {
-        StockPlan.Options all = new StockPlan.Options(options.workSeconds() * variants.size(), options.seconds() * variants.size(), options.seed(),
+    public static List<Alternative> of(JobText job, List<Variant> variants, ShopStock shop, RateCard card,
+            StockPlan.Options options) {
+        StockPlan.Options all = new StockPlan.Options(options.workSeconds() * variants.size(),
+                options.seconds() * variants.size(), options.seed(),
                 options.better(), options.cancelled());
-        return Compared.of(job, variants, shop, card, all, new KeptNests()).stream().flatMap(one -> one.alternative().stream()).toList();
+        return Compared.of(job, variants, shop, card, all, new KeptNests()).stream().flatMap(one -> one.alternative().stream())
+                .toList();
     }
 
     /** The alternative that a cap is. */

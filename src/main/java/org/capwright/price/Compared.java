@@ -25,7 +25,8 @@ import org.capwright.stock.StockPlan;
  */
 public record Compared(Variant variant, Optional<Alternative> alternative, String reason) {
     /**
-     * Several ways side by side; the time is shared out among them, and groups of blanks that a way leaves as they are are nested once.
+     * Several ways side by side; the time is shared out among them, and groups of blanks that a way leaves as they are are
+     * nested once.
      *
      * @param job the job as it is
      * @param variants the ways; one that changes nothing is the job itself
@@ -35,7 +36,8 @@ public record Compared(Variant variant, Optional<Alternative> alternative, Strin
      * @param kept nests made before, and those made now
      * @return one for each variant, in their order
      */
-    public static List<Compared> of(JobText job, List<Variant> variants, ShopStock shop, RateCard card, StockPlan.Options options, KeptNests kept) {
+    public static List<Compared> of(JobText job, List<Variant> variants, ShopStock shop, RateCard card,
+            StockPlan.Options options, KeptNests kept) {
         Shares shares = new Shares(options, variants.stream().map(variant -> 1.0).toList());
         List<Compared> all = new ArrayList<>();
         for (int i = 0; i < variants.size(); i++) {
@@ -44,7 +46,8 @@ public record Compared(Variant variant, Optional<Alternative> alternative, Strin
                 Cap cap = StockFit.split(JobReader.read(typed(job, variant)).orThrow(), shop);
                 all.add(of(variant, cap, Pricing.of(cap, List.of(1), shop, card, shares.of(i), kept).get(0)));
             } catch (RefusedJobException refused) {
-                all.add(new Compared(variant, Optional.empty(), refused.problems().stream().map(Problem::message).collect(Collectors.joining(" "))));
+                all.add(new Compared(variant, Optional.empty(), refused.problems().stream().map(Problem::message)
+                        .collect(Collectors.joining(" "))));
             }
         }
         return all;

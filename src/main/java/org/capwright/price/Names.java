@@ -23,7 +23,8 @@ public record Names(ShopFormat format) {
      * @return such as {@code galvanized 18 ga (.0516 in), 120 in x 48 in}
      */
     public String of(StockSheet stock) {
-        return of(stock.sheet()) + ", " + length(stock.lengthMm()) + " x " + length(stock.widthMm()) + (stock.remnant() ? ", remnant" : "");
+        return of(stock.sheet()) + ", " + length(stock.lengthMm()) + " x " + length(stock.widthMm())
+                + (stock.remnant() ? ", remnant" : "");
     }
 
     /**
@@ -34,7 +35,8 @@ public record Names(ShopFormat format) {
      */
     public String of(Sheet sheet) {
         String thickness = format.thickness(Length.ofMm(sheet.thicknessMm()));
-        return sheet.metal().word() + " " + (sheet.gauge().isPresent() ? sheet.gauge().getAsInt() + " ga (" + thickness + ")" : thickness);
+        return sheet.metal().word() + " " + (sheet.gauge().isPresent() ? sheet.gauge().getAsInt() + " ga (" + thickness + ")"
+                : thickness);
     }
 
     /**

@@ -72,7 +72,8 @@ public final class Pricing {
      * @param kept nests made before, and those made now
      * @return a price for each number, in their order
      */
-    public static List<Price> of(Cap cap, List<Integer> caps, ShopStock shop, RateCard card, StockPlan.Options options, KeptNests kept) {
+    public static List<Price> of(Cap cap, List<Integer> caps, ShopStock shop, RateCard card, StockPlan.Options options,
+            KeptNests kept) {
         StockJob one = StockJob.of(cap, 1);
         Shares shares = new Shares(options, caps.stream().map(number -> number + EVERY_NUMBER).toList());
         List<Price> prices = new ArrayList<>();
@@ -110,7 +111,8 @@ public final class Pricing {
     }
 
     private String note() {
-        return Stream.of(plan.shop().note(), card.note()).filter(note -> !note.isBlank()).distinct().collect(Collectors.joining(" "));
+        return Stream.of(plan.shop().note(), card.note()).filter(note -> !note.isBlank()).distinct()
+                .collect(Collectors.joining(" "));
     }
 
     private List<Line> material() {
@@ -120,7 +122,8 @@ public final class Pricing {
             group.nest().sheets().forEach(layout -> counts.merge(group.stockOf(layout), 1, Integer::sum));
             counts.forEach((sheet, count) -> lines.add(Line.of(names.of(sheet), count, "sheets", sheet.priceEach(), "")));
             for (Demand lost : group.nest().unplaced()) {
-                lines.add(Line.of(lost.piece().name() + ", " + names.of(group.sheet()), lost.quantity(), "blanks", OptionalDouble.empty(), "no sheet for it"));
+                lines.add(Line.of(lost.piece().name() + ", " + names.of(group.sheet()), lost.quantity(), "blanks",
+                        OptionalDouble.empty(), "no sheet for it"));
             }
         }
         card.remnantCredit().ifPresent(share -> lines.addAll(credits(share)));
@@ -136,7 +139,8 @@ public final class Pricing {
         counts.forEach((bar, count) -> lines.add(Line.of(names.of(bar), count, "bars", bar.price(), "")));
         Map<Double, Integer> tooLong = new TreeMap<>();
         group.plan().tooLongMm().forEach(mm -> tooLong.merge(mm, 1, Integer::sum));
-        tooLong.forEach((mm, count) -> lines.add(Line.of(names.bar(group) + ", rod of " + names.length(mm), count, "rods", OptionalDouble.empty(), "no bar for it")));
+        tooLong.forEach((mm, count) -> lines.add(Line.of(names.bar(group) + ", rod of " + names.length(mm), count, "rods",
+                OptionalDouble.empty(), "no bar for it")));
         return lines;
     }
 
@@ -148,7 +152,8 @@ public final class Pricing {
                 OptionalDouble price = group.stockOf(layout).priceEach();
                 if (layout.remnant().isPresent() && price.isPresent()) {
                     double credit = -share * price.getAsDouble() * layout.remnantMm2() / layout.size().areaMm2();
-                    lines.add(Line.of("remnant back to stock, " + names.of(group.sheet()), 1, "piece", OptionalDouble.of(credit), ""));
+                    lines.add(Line.of("remnant back to stock, " + names.of(group.sheet()), 1, "piece", OptionalDouble.of(credit),
+                            ""));
                 }
             }
         }
@@ -176,8 +181,10 @@ public final class Pricing {
             double quantity = operation.of(work) * job.caps();
             if (quantity > 0) {
                 Rate rate = card.rate(operation);
-                lines.add(Line.of(operation.words(), quantity, operation.unit(), cost(rate.minutesEach()), minutes(rate.minutesEach(), "each")));
-                lines.add(Line.of("set-up, " + operation.words(), 1, "time", cost(rate.setUpMinutes()), minutes(rate.setUpMinutes(), "")));
+                lines.add(Line.of(operation.words(), quantity, operation.unit(), cost(rate.minutesEach()),
+                        minutes(rate.minutesEach(), "each")));
+                lines.add(Line.of("set-up, " + operation.words(), 1, "time", cost(rate.setUpMinutes()),
+                        minutes(rate.setUpMinutes(), "")));
             }
         }
         lines.removeIf(line -> line.amount().isPresent() && line.amount().getAsDouble() == 0 && line.unit().equals("time"));
@@ -186,10 +193,12 @@ public final class Pricing {
 
     private OptionalDouble cost(OptionalDouble minutes) {
         return minutes.isPresent() && card.labourPerHour().isPresent()
-                ? OptionalDouble.of(minutes.getAsDouble() * card.labourPerHour().getAsDouble() / MINUTES) : OptionalDouble.empty();
+                ? OptionalDouble.of(minutes.getAsDouble() * card.labourPerHour().getAsDouble() / MINUTES)
+                        : OptionalDouble.empty();
     }
 
     private static String minutes(OptionalDouble minutes, String each) {
-        return minutes.isPresent() ? Names.number(minutes.getAsDouble()) + " min" + (each.isEmpty() ? "" : " " + each) : "no rate";
+        return minutes.isPresent() ? Names.number(minutes.getAsDouble()) + " min" + (each.isEmpty() ? "" : " " + each)
+                : "no rate";
     }
 }

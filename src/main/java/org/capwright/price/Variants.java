@@ -46,7 +46,8 @@ public final class Variants {
      * @return the ways; some may turn out impossible
      */
     public static List<Variant> of(CapJob job, ShopStock shop) {
-        return of(job, job.find(HoodInputs.SHEET.thickness()).map(now -> thicknesses(job, now.mm(), shop)).orElseGet(() -> gauges(job)));
+        return of(job, job.find(HoodInputs.SHEET.thickness()).map(now -> thicknesses(job, now.mm(), shop))
+                .orElseGet(() -> gauges(job)));
     }
 
     private static List<Variant> of(CapJob job, List<Variant> hoods) {
@@ -54,11 +55,13 @@ public final class Variants {
         variants.addAll(hoods);
         METALS.stream().filter(metal -> metal != job.get(HoodInputs.SHEET.metal())).map(Variants::allOf).forEach(variants::add);
         Stream.of(2, 4, 6).filter(count -> !count.equals(job.get(LeafInputs.COUNT)))
-                .map(count -> new Variant(count + " leaves", Map.of(LeafInputs.COUNT.path(), Integer.toString(count)))).forEach(variants::add);
+                .map(count -> new Variant(count + " leaves", Map.of(LeafInputs.COUNT.path(), Integer.toString(count))))
+                        .forEach(variants::add);
         boolean inch = job.get(JobInputs.UNITS) == UnitSystem.INCH;
         double step = inch ? Length.MM_PER_INCH / 2 : METRIC_STEP_MM;
         ShopFormat format = new ShopFormat(job.get(JobInputs.UNITS), 64);
-        Stream.of(-step, step).map(by -> annulus(format.length(Length.ofMm(job.get(HoodInputs.ANNULUS).mm() + by)))).forEach(variants::add);
+        Stream.of(-step, step).map(by -> annulus(format.length(Length.ofMm(job.get(HoodInputs.ANNULUS).mm() + by))))
+                .forEach(variants::add);
         return variants;
     }
 
@@ -66,12 +69,14 @@ public final class Variants {
     private static List<Variant> gauges(CapJob job) {
         int now = job.get(HoodInputs.SHEET.gauge());
         return Stream.of(now - 2, now + 2).map(gauge -> new Variant("hood " + gauge + " ga", Map.of(
-                HoodInputs.SHEET.gauge().path(), Integer.toString(gauge), HoodInputs.SHEET.thickness().path(), Input.AUTO))).toList();
+                HoodInputs.SHEET.gauge().path(), Integer.toString(gauge), HoodInputs.SHEET.thickness().path(), Input.AUTO)))
+                        .toList();
     }
 
     /** The next thinner and thicker sheet of the hood's metal. */
     private static List<Variant> thicknesses(CapJob job, double nowMm, ShopStock shop) {
-        List<Double> all = shop.sheets().stream().filter(sheet -> sheet.sheet().metal() == job.get(HoodInputs.SHEET.metal()) && !sheet.remnant())
+        List<Double> all = shop.sheets().stream().filter(sheet -> sheet.sheet().metal() == job.get(HoodInputs.SHEET.metal())
+                && !sheet.remnant())
                 .map(sheet -> sheet.sheet().thicknessMm()).distinct().sorted().toList();
         return Stream.concat(all.stream().filter(mm -> mm < nowMm * (1 - APART)).max(Comparator.naturalOrder()).stream(),
                 all.stream().filter(mm -> mm > nowMm * (1 + APART)).findFirst().stream())
@@ -80,7 +85,8 @@ public final class Variants {
     }
 
     private static Variant allOf(Metal metal) {
-        return new Variant("all " + metal.word(), PARTS.stream().collect(Collectors.toMap(part -> part + ".metal", part -> metal.word())));
+        return new Variant("all " + metal.word(), PARTS.stream().collect(Collectors.toMap(part -> part + ".metal",
+                part -> metal.word())));
     }
 
     private static Variant annulus(String text) {

@@ -59,7 +59,8 @@ public record BarGroup(Metal metal, double diameterMm, List<StockBar> stock, Bar
     /** Sizes in the order of the stock: by price where all prices are known, else by length. */
     private static List<BarSize> sizes(List<StockBar> stock) {
         boolean priced = stock.stream().allMatch(bar -> bar.price().isPresent());
-        return stock.stream().map(bar -> new BarSize(bar.lengthMm(), priced ? Math.max(bar.price().getAsDouble(), 1e-6) : bar.lengthMm())).toList();
+        return stock.stream().map(bar -> new BarSize(bar.lengthMm(), priced ? Math.max(bar.price().getAsDouble(), 1e-6)
+                : bar.lengthMm())).toList();
     }
 
     private boolean holds(PivotRod rod) {

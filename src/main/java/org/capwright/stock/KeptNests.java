@@ -7,8 +7,9 @@ import org.capwright.stock.nest.NestTask;
 import org.capwright.stock.nest.Nester;
 
 /**
- * Nests already made, so that the same pieces on the same sheets are nested once: a change of rates or of another part's gauge leaves
- * most groups as they are. A nest that was cut short is made again. Holds the nests used last; not for several threads at once.
+ * Nests already made, so that the same pieces on the same sheets are nested once: a change of rates or of another part's gauge
+ * leaves most groups as they are. A nest that was cut short is made again. Holds the nests used last; not for several threads
+ * at once.
  */
 public final class KeptNests {
     private static final int MOST = 200;

@@ -2,7 +2,10 @@ package org.capwright.stock;
 
 import java.util.List;
 
-/** Shares a time out among things to nest one after the other: work by weight, the clock by what is left for this one and those after it. */
+/**
+ * Shares a time out among things to nest one after the other: work by weight, the clock by what is left for this one
+ * and those after it.
+ */
 public final class Shares {
     /** Share of the time of later ones that is kept for them. */
     private static final double KEPT = 0.5;
@@ -32,7 +35,8 @@ public final class Shares {
     public StockPlan.Options of(int index) {
         double later = shares.subList(index + 1, shares.size()).stream().mapToDouble(Double::doubleValue).sum();
         double left = options.seconds() - (System.nanoTime() - begin) * 1e-9;
-        return new StockPlan.Options(options.workSeconds() * shares.get(index), Math.max(0, left - KEPT * later * options.seconds()),
+        return new StockPlan.Options(options.workSeconds() * shares.get(index),
+                Math.max(0, left - KEPT * later * options.seconds()),
                 options.seed(), options.better(), options.cancelled());
     }
 }

@@ -34,7 +34,8 @@ public final class StockFit {
     private static final String OWN_ID = "stock\\..*\\.(length|width)";
     private static final int MOST_PIECES = 6;
     private static final int FRACTION = 16;
-    private static final SortedMap<String, Input<Integer>> CYLINDERS = new TreeMap<>(Map.of("sleeve", SleeveInputs.PIECES, "hood", HoodInputs.PIECES));
+    private static final SortedMap<String, Input<Integer>> CYLINDERS = new TreeMap<>(Map.of("sleeve", SleeveInputs.PIECES,
+            "hood", HoodInputs.PIECES));
 
     private StockFit() {
     }
@@ -58,8 +59,10 @@ public final class StockFit {
     private static Cap split(Cap cap, String part, ShopStock stock) {
         for (int pieces = pieces(cap, part); pieces <= MOST_PIECES; pieces++) {
             Cap tried = pieces == pieces(cap, part) ? cap
-                    : Cap.solve(JobReader.read(cap.job().text().with(CYLINDERS.get(part).path(), Integer.toString(pieces))).orThrow());
-            if (misfits(Blanks.of(tried), stock).stream().noneMatch(misfit -> misfit.anyStock() && misfit.blank().id().startsWith(part))) {
+                    : Cap.solve(JobReader.read(cap.job().text().with(CYLINDERS.get(part).path(), Integer.toString(pieces)))
+                            .orThrow());
+            if (misfits(Blanks.of(tried), stock).stream().noneMatch(misfit -> misfit.anyStock() && misfit.blank().id()
+                    .startsWith(part))) {
                 return tried;
             }
         }
@@ -89,7 +92,8 @@ public final class StockFit {
     }
 
     private static boolean fits(Blank blank, StockSheet sheet, ShopStock stock) {
-        return Nester.fits(Piece.of("", blank, stock.keepGrain()), new SheetSize("", sheet.lengthMm(), sheet.widthMm(), 1, 1, false), stock.rules());
+        return Nester.fits(Piece.of("", blank, stock.keepGrain()), new SheetSize("", sheet.lengthMm(), sheet.widthMm(), 1, 1,
+                false), stock.rules());
     }
 
     /** The grain runs along a sheet's length; a blank that may lie either way lies along it. */
@@ -102,8 +106,8 @@ public final class StockFit {
     }
 
     /**
-     * The checks of a cap against a stock, to be appended to its other checks: every blank must fit on a sheet, cylinders in as many
-     * pieces as the stock asks for.
+     * The checks of a cap against a stock, to be appended to its other checks: every blank must fit on a sheet, cylinders in as
+     * many pieces as the stock asks for.
      *
      * @param cap the cap
      * @param stock the stock
@@ -136,7 +140,8 @@ public final class StockFit {
 
     private static List<Check> checks(Misfit misfit, ShopStock stock) {
         return stock.sheetsFor(misfit.blank().sheet()).stream().min(Comparator.comparingDouble(sheet -> lack(misfit, sheet)))
-                .map(sheet -> shortSides(misfit, sheet, stock)).orElseGet(() -> List.of(check(misfit, "length", misfit.needLengthMm(), 0, source(misfit, stock))));
+                .map(sheet -> shortSides(misfit, sheet, stock)).orElseGet(() -> List.of(check(misfit, "length",
+                        misfit.needLengthMm(), 0, source(misfit, stock))));
     }
 
     /** How much the sides of a sheet lack, together. */
@@ -153,7 +158,8 @@ public final class StockFit {
     }
 
     private static Check check(Misfit misfit, String side, double needMm, double haveMm, String source) {
-        return new Check("stock." + misfit.blank().id() + "." + side, "sheet " + side + " for " + misfit.blank().name(), Quantity.LENGTH,
+        return new Check("stock." + misfit.blank().id() + "." + side, "sheet " + side + " for " + misfit.blank().name(),
+                Quantity.LENGTH,
                 needMm, new Limit(haveMm, false, 0, source), Optional.empty(), false);
     }
 

@@ -84,7 +84,8 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
             }
         });
         List<NestTask> tasks = kinds.stream().map(kind -> SheetGroup.task(kind, jobs, shop)).toList();
-        Shares shares = new Shares(options, tasks.stream().map(task -> kept.has(task, options.seed()) ? 0.0 : task.pieces() + EVERY_GROUP).toList());
+        Shares shares = new Shares(options, tasks.stream().map(task -> kept.has(task, options.seed()) ? 0.0 : task.pieces()
+                + EVERY_GROUP).toList());
         List<SheetGroup> groups = new ArrayList<>();
         for (int i = 0; i < kinds.size(); i++) {
             groups.add(group(kinds.get(i), tasks.get(i), shop, shares.of(i), kept));

@@ -4,7 +4,10 @@ import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 import org.capwright.units.UnitSystem;
 
-/** Sizes of sheets and rests as a person measures them with a tape: to a fraction of an inch or a millimetre, on the safe side. */
+/**
+ * Sizes of sheets and rests as a person measures them with a tape: to a fraction of an inch or a millimetre, on the
+ * safe side.
+ */
 public final class TapeSize {
     private static final double ROUNDING = 1e-6;
 

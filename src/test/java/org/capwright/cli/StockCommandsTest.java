@@ -28,13 +28,15 @@ class StockCommandsTest {
     @Test
     void nestPrintsSheetsBoundsAndTheSampleNote() {
         assertThat(run("nest", DEMO, "--seconds", "1")).isEqualTo(0);
-        assertThat(out.toString()).contains("galvanized 18 ga (0.0516 in): 1 sheet; no layout can use fewer than 1", "sheets 6, at least 6 whatever the layout",
+        assertThat(out.toString()).contains("galvanized 18 ga (0.0516 in): 1 sheet; no layout can use fewer than 1",
+                "sheets 6, at least 6 whatever the layout",
                 "SAMPLE. Every price here is invented", "stainless 304 round bar, diameter 1/2 in: no plan costs less");
     }
 
     @Test
     void nestedSheetsAreWrittenAtTrueSize() throws IOException {
-        assertThat(run("nest", DEMO, OTHER, "--seconds", "60", "--to", folder.resolve("sheets").toString(), "--json")).isEqualTo(0);
+        assertThat(run("nest", DEMO, OTHER, "--seconds", "60", "--to", folder.resolve("sheets").toString(), "--json"))
+                .isEqualTo(0);
         JsonNode json = JsonMapper.shared().readTree(out.toString());
         int sheets = json.get("sheets").size();
         assertThat(figure(json, "stock.sheets")).isEqualTo(sheets);
@@ -71,7 +73,8 @@ class StockCommandsTest {
         String quote = text(folder.resolve("quote.pdf").toFile());
         String inner = text(folder.resolve("inner-sheet.pdf").toFile());
         String total = out.toString().lines().filter(line -> line.startsWith("caps 1:")).findFirst().orElseThrow().split(" ")[3];
-        assertThat(quote).contains(total, "SAMPLE", "damper leaves", "licensed practice").doesNotContain("margin", "overhead", "labour", "set-up", "min each");
+        assertThat(quote).contains(total, "SAMPLE", "damper leaves", "licensed practice")
+                .doesNotContain("margin", "overhead", "labour", "set-up", "min each");
         assertThat(inner).contains(total, "SAMPLE", "margin", "overhead", "set-up, bending");
     }
 
@@ -79,7 +82,8 @@ class StockCommandsTest {
     void theSheetsAreDrawnWithTheirParts() throws IOException {
         assertThat(run("nest", DEMO, "--seconds", "1", "--to", folder.resolve("sheets").toString())).isEqualTo(0);
         String sheets = text(folder.resolve("sheets/nested-sheets.pdf").toFile());
-        assertThat(sheets).contains("Sheet 1 of 6: galvanized 18 ga (0.0516 in), 96 in x 48 in", "scale 1:12, not true size", "1  sleeve", "remnant", "along the grain",
+        assertThat(sheets).contains("Sheet 1 of 6: galvanized 18 ga (0.0516 in), 96 in x 48 in", "scale 1:12, not true size",
+                "1  sleeve", "remnant", "along the grain",
                 "shear cut, in this order", "stamp ", "SAMPLE", "licensed practice", "stainless 304 round bar");
     }
 
@@ -99,7 +103,8 @@ class StockCommandsTest {
     void figuresOfStockAndPriceStandAmongTheOthers() {
         assertThat(run("figures", DEMO, "--seconds", "0.5")).isEqualTo(0);
         JsonNode json = JsonMapper.shared().readTree(out.toString());
-        assertThat(json.get("note").stringValue()).contains("SAMPLE. Every price here is invented", "SAMPLE. Every rate here is invented");
+        assertThat(json.get("note").stringValue()).contains("SAMPLE. Every price here is invented",
+                "SAMPLE. Every rate here is invented");
         assertThat(figure(json, "stock.sheets")).isGreaterThanOrEqualTo(figure(json, "stock.bound"));
         assertThat(figure(json, "price.total")).isGreaterThan(figure(json, "price.material") + figure(json, "price.labour"));
         assertThat(figure(json, "stock.use")).isBetween(0.0, 1.0);
@@ -111,10 +116,12 @@ class StockCommandsTest {
     @Test
     void checksAgainstAStockFileStandAmongTheOthers() throws IOException {
         Path stock = folder.resolve("stock.json");
-        Files.writeString(stock, Files.readString(Path.of("docs/samples/sample-stock.json")).replace("48 in", "9 in").replace("60 in", "9 in"));
+        Files.writeString(stock, Files.readString(Path.of("docs/samples/sample-stock.json")).replace("48 in", "9 in")
+                .replace("60 in", "9 in"));
         assertThat(run("check", DEMO)).isEqualTo(0);
         assertThat(run("check", DEMO, "--stock", stock.toString())).isEqualTo(1);
-        assertThat(out.toString()).contains("sheet width for sleeve", "or larger would do", "put a sheet that is large enough into the stock file");
+        assertThat(out.toString()).contains("sheet width for sleeve", "or larger would do",
+                "put a sheet that is large enough into the stock file");
         assertThat(run("cut", DEMO, "--stock", stock.toString(), "--to", folder.resolve("cut").toString())).isEqualTo(1);
         assertThat(err.toString()).contains("foul: sheet width for sleeve");
         out.getBuffer().setLength(0);
@@ -124,9 +131,11 @@ class StockCommandsTest {
 
     @Test
     void alternativesThatCannotExistSayWhy() throws IOException {
-        Path job = Files.writeString(folder.resolve("job.json"), "{\"stack\": {\"outsideDiameter\": \"18 in\"}, \"hood\": {\"gauge\": \"27\", \"annulus\": \"3/4 in\"}}");
+        Path job = Files.writeString(folder.resolve("job.json"),
+                "{\"stack\": {\"outsideDiameter\": \"18 in\"}, \"hood\": {\"gauge\": \"27\", \"annulus\": \"3/4 in\"}}");
         assertThat(run("price", job.toString(), "--compare", "--seconds", "0.5")).isEqualTo(0);
-        assertThat(out.toString()).contains("hood 29 ga             can't exist", "hood.gauge:", "annulus 1/4 in         can't exist", "hood.annulus:",
+        assertThat(out.toString()).contains("hood 29 ga             can't exist", "hood.gauge:",
+                "annulus 1/4 in         can't exist", "hood.annulus:",
                 "no price: missing");
         out.getBuffer().setLength(0);
         assertThat(run("price", job.toString(), "--compare", "--seconds", "0.5", "--json")).isEqualTo(0);
@@ -144,10 +153,12 @@ class StockCommandsTest {
     @Test
     void withoutAPriceThereIsNoQuote() throws IOException {
         Path stock = folder.resolve("stock.json");
-        Files.writeString(stock, Files.readString(Path.of("docs/samples/sample-stock.json")).replaceAll(",\\s*\"perKg\": [0-9.]+", ""));
+        Files.writeString(stock, Files.readString(Path.of("docs/samples/sample-stock.json"))
+                .replaceAll(",\\s*\"perKg\": [0-9.]+", ""));
         Path to = folder.resolve("out");
         assertThat(run("price", DEMO, "--seconds", "0.5", "--stock", stock.toString(), "--to", to.toString())).isEqualTo(0);
-        assertThat(out.toString()).contains("missing: galvanized 18 ga", "caps 1: missing in all", "No quote was written: a price is missing.");
+        assertThat(out.toString()).contains("missing: galvanized 18 ga", "caps 1: missing in all",
+                "No quote was written: a price is missing.");
         assertThat(to.resolve("inner-sheet.pdf")).exists();
         assertThat(to.resolve("quote.pdf")).doesNotExist();
     }
@@ -155,7 +166,8 @@ class StockCommandsTest {
     @Test
     void aBlankWithoutASheetIsAFoul() throws IOException {
         Path stock = folder.resolve("stock.json");
-        Files.writeString(stock, Files.readString(Path.of("docs/samples/sample-stock.json")).replace("48 in", "9 in").replace("60 in", "9 in"));
+        Files.writeString(stock, Files.readString(Path.of("docs/samples/sample-stock.json")).replace("48 in", "9 in")
+                .replace("60 in", "9 in"));
         assertThat(run("nest", DEMO, "--seconds", "0.2", "--stock", stock.toString())).isEqualTo(1);
         assertThat(out.toString()).contains("foul: sheet width for sleeve").contains("no sheet for 1 sleeve");
     }

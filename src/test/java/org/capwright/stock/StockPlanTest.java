@@ -50,7 +50,8 @@ class StockPlanTest {
     void shopJobsStayWithinOneSheetOfTheBound() {
         for (RandomCaps.Drawn drawn : RandomCaps.of(700, 8)) {
             Random random = new Random(drawn.seed());
-            Cap cap = StockFit.split(JobReader.read(drawn.cap().job().text().without("hood.pieces").without("sleeve.pieces")).orThrow(), everyMetal());
+            Cap cap = StockFit.split(JobReader.read(drawn.cap().job().text().without("hood.pieces").without("sleeve.pieces"))
+                    .orThrow(), everyMetal());
             int each = Blanks.of(cap).stream().mapToInt(Blank::quantity).sum();
             int caps = 1 + random.nextInt(Math.max(1, 60 / each));
             assertThat(each * caps).as("%s", drawn).isBetween(10, 60);
@@ -59,7 +60,8 @@ class StockPlanTest {
             for (SheetGroup group : plan.sheets()) {
                 assertThat(group.nest().sheets().size()).as("%s, %s", drawn, group.sheet())
                         .isLessThanOrEqualTo(group.nest().bound().orElseThrow().sheets() + 1);
-                group.nest().sheets().forEach(sheet -> assertThat(NestCheck.problems(sheet, group.nest().task().rules())).as("%s", drawn).isEmpty());
+                group.nest().sheets().forEach(sheet -> assertThat(NestCheck.problems(sheet, group.nest().task().rules()))
+                        .as("%s", drawn).isEmpty());
             }
         }
     }
@@ -69,7 +71,8 @@ class StockPlanTest {
         List<StockSheet> sheets = new ArrayList<>();
         for (double thickness : new double[] {0.71, 0.85, 1.0058, 1.3106, 1.6129, 1.8974, 1.9939, 3.175}) {
             for (Metal metal : Metal.values()) {
-                sheets.add(new StockSheet(new Sheet(metal, OptionalInt.empty(), thickness), 3048, 1524, Optional.empty(), OptionalInt.empty(), false));
+                sheets.add(new StockSheet(new Sheet(metal, OptionalInt.empty(), thickness), 3048, 1524, Optional.empty(),
+                        OptionalInt.empty(), false));
             }
         }
         return stock(sheets);
@@ -92,7 +95,8 @@ class StockPlanTest {
         assertThat(heard).hasSize(1);
         assertThat(plan.sheets().get(0).nest().sheets()).isEqualTo(heard.get(0).nest().sheets());
         assertThat(plan.sheets().subList(1, plan.sheets().size())).allMatch(group -> group.nest().sheets().isEmpty());
-        heard.forEach(group -> group.nest().sheets().forEach(sheet -> assertThat(NestCheck.problems(sheet, group.nest().task().rules())).isEmpty()));
+        heard.forEach(group -> group.nest().sheets().forEach(sheet -> assertThat(NestCheck.problems(sheet, group.nest().task()
+                .rules())).isEmpty()));
     }
 
     @Test
@@ -131,7 +135,8 @@ class StockPlanTest {
         Cap cap = StockFit.split(JobReader.read(ShopJobs.text("kiln-room")).orThrow(), narrow);
         assertThat(cap.sleeve().flat().pieces()).isEqualTo(1);
         assertThat(cap.hood().flat().pieces()).isEqualTo(1);
-        assertThat(StockFit.checks(cap, narrow)).extracting(Check::id).contains("stock.hood.width").doesNotContain("stock.sleeve.width");
+        assertThat(StockFit.checks(cap, narrow)).extracting(Check::id).contains("stock.hood.width")
+                .doesNotContain("stock.sleeve.width");
     }
 
     @Test
@@ -145,10 +150,12 @@ class StockPlanTest {
                 + " One of 1464 mm x 272 mm or larger would do");
         ShopStock enough = stock(everyMetal().sheets().stream()
                 .map(one -> new StockSheet(one.sheet(), 1464, 272, one.price(), one.count(), false)).toList());
-        assertThat(StockFit.misfits(Blanks.of(ShopJobs.cap("kiln-room")), enough)).extracting(misfit -> misfit.blank().id()).doesNotContain("sleeve");
+        assertThat(StockFit.misfits(Blanks.of(ShopJobs.cap("kiln-room")), enough)).extracting(misfit -> misfit.blank().id())
+                .doesNotContain("sleeve");
         List<Check> none = StockFit.checks(Blanks.of(ShopJobs.cap("kiln-room")), stock(List.of()));
         assertThat(none).hasSameSizeAs(Blanks.of(ShopJobs.cap("kiln-room")));
-        assertThat(none.get(0).limit().source()).isEqualTo("stock file; it has no galvanized 1.31 mm. A sheet of 1464 mm x 272 mm or larger would do");
+        assertThat(none.get(0).limit().source())
+                .isEqualTo("stock file; it has no galvanized 1.31 mm. A sheet of 1464 mm x 272 mm or larger would do");
     }
 
     /** Cylinders are judged in as many pieces as the stock asks for, whatever cap is asked about. */
@@ -161,7 +168,10 @@ class StockPlanTest {
         assertThat(StockFit.checks(cap, shortSheets)).isEmpty();
     }
 
-    /** Counted by hand from the job: 6 standoffs of 2 rivets and 2 bends, 2 leaves of 3 passes, 2 beads of the hood and 1 of the sleeve. */
+    /**
+     * Counted by hand from the job: 6 standoffs of 2 rivets and 2 bends, 2 leaves of 3 passes, 2 beads of the hood and
+     * 1 of the sleeve.
+     */
     @Test
     void theWorkIsCountedFromTheCap() {
         Cap cap = ShopJobs.cap("kiln-room");

@@ -30,8 +30,8 @@ public final class FiguresJson {
      *
      * @param cap the cap
      * @param stamp short fingerprint of its inputs
-     * @return {@code {"job": {name, revision, stamp, fouls}, "figures": [{id, value, unit}...], "checks": [{id, verdict, value, limit,
-     * margin, unit, at, source, remedy}...]}}
+     * @return {@code {"job": {name, revision, stamp, fouls}, "figures": [{id, value, unit}...], "checks": [{id, verdict, value,
+     * limit, margin, unit, at, source, remedy}...]}}
      */
     public static String of(Cap cap, String stamp) {
         return MAPPER.writeValueAsString(tree(cap, stamp, List.of(), List.of()));
@@ -43,11 +43,12 @@ public final class FiguresJson {
      * @param cap the cap
      * @param stamp short fingerprint of its inputs
      * @param price what it costs, and what it is cut from
-     * @return the same with the figures of stock and price, with the checks against the stock, and with a {@code note} where stock or rates
-     *         have one: samples say there that they are
+     * @return the same with the figures of stock and price, with the checks against the stock, and with a {@code note} where
+     * stock or rates have one: samples say there that they are
      */
     public static String of(Cap cap, String stamp, Price price) {
-        Map<String, Object> all = tree(cap, stamp, StockFigures.of(price), StockFit.checks(price.plan().jobs().get(0).blanks(), price.plan().shop()));
+        Map<String, Object> all = tree(cap, stamp, StockFigures.of(price),
+                StockFit.checks(price.plan().jobs().get(0).blanks(), price.plan().shop()));
         all.put("note", price.note());
         all.put("settled", price.plan().settled());
         all.put("seed", price.plan().seed());

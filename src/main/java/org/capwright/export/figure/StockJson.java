@@ -30,8 +30,8 @@ public final class StockJson {
      * A plan.
      *
      * @param plan the plan
-     * @return its figures, whether every search came to its own end, with its seed; groups with their bounds; every sheet with its pieces:
-     *         job, name, turn in degrees, place of the piece's origin in mm; bars with their cuts
+     * @return its figures, whether every search came to its own end, with its seed; groups with their bounds; every sheet with
+     * its pieces: job, name, turn in degrees, place of the piece's origin in mm; bars with their cuts
      */
     public static String of(StockPlan plan) {
         Map<String, Object> all = new LinkedHashMap<>();
@@ -40,7 +40,8 @@ public final class StockJson {
         all.put("settled", plan.settled());
         all.put("figures", StockFigures.of(plan));
         all.put("groups", plan.sheets().stream().map(StockJson::group).toList());
-        all.put("sheets", plan.sheets().stream().flatMap(group -> group.nest().sheets().stream().map(layout -> sheet(group, layout))).toList());
+        all.put("sheets", plan.sheets().stream().flatMap(group -> group.nest().sheets().stream()
+                .map(layout -> sheet(group, layout))).toList());
         all.put("unplaced", plan.sheets().stream().flatMap(group -> group.nest().unplaced().stream())
                 .map(demand -> Map.of("part", demand.piece().name(), "quantity", demand.quantity())).toList());
         all.put("bars", plan.bars().stream().flatMap(group -> group.plan().bars().stream().map(bar -> bar(group, bar))).toList());
@@ -141,11 +142,13 @@ public final class StockJson {
      *
      * @param compared the ways, at least one
      * @param stock what they are cut from
-     * @return for each its name, what is typed for it, figures in the core's units, and the reason where it can't exist or has no price
+     * @return for each its name, what is typed for it, figures in the core's units, and the reason where it can't exist or has
+     * no price
      */
     public static String compared(List<Compared> compared, ShopStock stock) {
         Map<String, Object> all = new LinkedHashMap<>();
-        all.put("note", compared.stream().flatMap(one -> one.alternative().stream()).findFirst().map(one -> one.price().note()).orElse(stock.note()));
+        all.put("note", compared.stream().flatMap(one -> one.alternative().stream()).findFirst().map(one -> one.price().note())
+                .orElse(stock.note()));
         all.put("currency", stock.currency());
         all.put("alternatives", compared.stream().map(StockJson::compared).toList());
         return MAPPER.writeValueAsString(all);

@@ -20,7 +20,8 @@ final class BarBlocks {
             String name = new Names(format).bar(group);
             for (CutBar bar : group.plan().bars()) {
                 String cuts = String.join(", ", bar.piecesMm().stream().map(mm -> format.length(Length.ofMm(mm))).toList());
-                rows.add(List.of(name, format.length(Length.ofMm(bar.size().lengthMm())), cuts, format.length(Length.ofMm(bar.restMm(group.kerfMm())))));
+                rows.add(List.of(name, format.length(Length.ofMm(bar.size().lengthMm())), cuts,
+                        format.length(Length.ofMm(bar.restMm(group.kerfMm())))));
             }
             group.plan().tooLongMm().forEach(mm -> rows.add(List.of(name, "NO BAR", format.length(Length.ofMm(mm)), "")));
         }

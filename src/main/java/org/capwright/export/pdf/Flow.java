@@ -14,12 +14,14 @@ final class Flow {
     }
 
     /** The pages of some blocks. */
-    static List<PrintPage> pages(List<Block> blocks, Paper paper, String title, String subtitle, Typeface typeface) throws IOException {
+    static List<PrintPage> pages(List<Block> blocks, Paper paper, String title, String subtitle,
+            Typeface typeface) throws IOException {
         return pages(blocks, paper, new Head(title, subtitle, true), typeface);
     }
 
     /** The pages of a letter: the same without scale bars. */
-    static List<PrintPage> letter(List<Block> blocks, Paper paper, String title, String subtitle, Typeface typeface) throws IOException {
+    static List<PrintPage> letter(List<Block> blocks, Paper paper, String title, String subtitle,
+            Typeface typeface) throws IOException {
         return pages(blocks, paper, new Head(title, subtitle, false), typeface);
     }
 

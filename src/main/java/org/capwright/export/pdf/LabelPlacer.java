@@ -63,7 +63,8 @@ final class LabelPlacer {
     private Optional<Vec2> place(Vec2 at, double heightMm, double turnRad, String text) throws IOException {
         double length = canvas.width(heightMm, text);
         List<Vec2[]> ink = canvas.ink().near(window, at, turnRad);
-        return SHIFTS.stream().filter(shift -> inside(at, shift, length, heightMm, turnRad) && clear(ink, shift, length, heightMm)).findFirst()
+        return SHIFTS.stream().filter(shift -> inside(at, shift, length, heightMm, turnRad)
+                && clear(ink, shift, length, heightMm)).findFirst()
                 .map(shift -> at.plus(shift.rotated(turnRad)));
     }
 

@@ -16,7 +16,10 @@ import org.capwright.stock.nest.SheetLayout;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
-/** Writes the nested sheets: each on a page to scale, then where its parts lie and the order of its shear cuts, the bars, cautions. */
+/**
+ * Writes the nested sheets: each on a page to scale, then where its parts lie and the order of its shear cuts, the
+ * bars, cautions.
+ */
 public final class NestBook {
     private static final List<Double> PARTS = List.of(0.07, 0.39, 0.27, 0.135, 0.135);
     private static final List<Double> CUTS = List.of(0.07, 0.39, 0.27, 0.27);
@@ -46,7 +49,8 @@ public final class NestBook {
         try (PdfBook book = new PdfBook("Nested sheets", tag, setup.scale())) {
             NestBook nests = new NestBook(plan, format);
             List<PrintPage> pages = nests.drawings(setup.paper(), book.typeface());
-            pages.addAll(Flow.pages(nests.lists(), setup.paper(), "Nested sheets: lists", "numbers as on the sheets; places from the sheet's lower left corner",
+            pages.addAll(Flow.pages(nests.lists(), setup.paper(), "Nested sheets: lists",
+                    "numbers as on the sheets; places from the sheet's lower left corner",
                     book.typeface()));
             book.write(pages, file);
         }
@@ -56,7 +60,8 @@ public final class NestBook {
         List<PrintPage> pages = new ArrayList<>();
         for (SheetGroup group : plan.sheets()) {
             for (SheetLayout layout : group.nest().sheets()) {
-                String title = "Sheet " + (pages.size() + 1) + " of " + plan.sheetCount() + ": " + names.of(group.stockOf(layout));
+                String title = "Sheet " + (pages.size() + 1) + " of " + plan.sheetCount() + ": "
+                        + names.of(group.stockOf(layout));
                 pages.add(SheetPage.of(layout, title, paper, format, typeface));
             }
         }
@@ -99,7 +104,8 @@ public final class NestBook {
         for (ShearCut cut : layout.cuts()) {
             boolean across = cut.from().x() == cut.to().x();
             rows.add(List.of("C" + (rows.size() + 1), across ? "across the sheet's length" : "along the sheet's length",
-                    across ? length(cut.from().x()) + " from the left" : length(cut.from().y()) + " from below", length(cut.lengthMm())));
+                    across ? length(cut.from().x()) + " from the left" : length(cut.from().y()) + " from below",
+                            length(cut.lengthMm())));
         }
         if (!rows.isEmpty()) {
             blocks.addAll(TableBlocks.of(CUTS, List.of("", "shear cut, in this order", "at", "length"), rows));
@@ -110,8 +116,10 @@ public final class NestBook {
         blocks.add(Block.Paragraph.heading("How many sheets"));
         for (SheetGroup group : plan.sheets()) {
             String lost = group.nest().unplaced().isEmpty() ? "" : "; NO SHEET FOR "
-                    + String.join(", ", group.nest().unplaced().stream().map(demand -> demand.quantity() + " " + demand.piece().name()).toList());
-            blocks.add(Block.Paragraph.plain(names.of(group.sheet()) + ": " + group.nest().words() + lost + SheetWords.settled(group, plan.seed())));
+                    + String.join(", ", group.nest().unplaced().stream()
+                            .map(demand -> demand.quantity() + " " + demand.piece().name()).toList());
+            blocks.add(Block.Paragraph.plain(names.of(group.sheet()) + ": " + group.nest().words() + lost
+                    + SheetWords.settled(group, plan.seed())));
         }
     }
 

@@ -26,7 +26,8 @@ final class PageFrame {
 
     /** The area inside the frame of a page with or without scale bars. */
     static Bounds area(double widthMm, double heightMm, boolean bars) {
-        return bars ? area(widthMm, heightMm) : new Bounds(MARGIN_MM, MARGIN_MM, widthMm - MARGIN_MM, heightMm - MARGIN_MM - HEADER_MM);
+        return bars ? area(widthMm, heightMm) : new Bounds(MARGIN_MM, MARGIN_MM, widthMm - MARGIN_MM,
+                heightMm - MARGIN_MM - HEADER_MM);
     }
 
     /** Smallest paper round an area. */

@@ -2,7 +2,10 @@ package org.capwright.export.pdf;
 
 import org.capwright.units.UnitSystem;
 
-/** Sizes of paper: letter, legal and tabloid (ANSI/ASME Y14.1 A, legal, B), A4 and A3 (ISO 216), or one page as large as the part. */
+/**
+ * Sizes of paper: letter, legal and tabloid (ANSI/ASME Y14.1 A, legal, B), A4 and A3 (ISO 216), or one page as large as
+ * the part.
+ */
 public enum Paper {
     /** 8.5 x 11 in. */
     LETTER(215.9, 279.4),

@@ -21,9 +21,10 @@ import org.capwright.units.UnitSystem;
 public final class QuoteBook {
     private static final List<String> NOTES = List.of(
             "Delivery, installation, roof work and anchorage are not included unless a line above names them.",
-            "The cap is not a listed chimney or vent cap and is not for grease or for flues of burning appliances. Wind and snow loads, anchorage and"
-                    + " fire rules belong to local codes and licensed practice.",
-            "The size rests on the stack's outside diameter as stated above. Please measure it round with a tape before you order.");
+            "The cap is not a listed chimney or vent cap and is not for grease or for flues of burning appliances. Wind and snow"
+                    + " loads, anchorage and fire rules belong to local codes and licensed practice.",
+            "The size rests on the stack's outside diameter as stated above. Please measure it round with a tape before you"
+                    + " order.");
 
     private static final String BLANK = "________________________________________";
     private static final double LINE_MM = 2.6;
@@ -51,12 +52,14 @@ public final class QuoteBook {
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if a price is not complete: it can't be offered
      */
-    public static void write(Path file, Cap cap, List<Price> prices, PrintSetup setup, JobTag tag, ShopFormat format) throws IOException {
+    public static void write(Path file, Cap cap, List<Price> prices, PrintSetup setup, JobTag tag,
+            ShopFormat format) throws IOException {
         if (prices.isEmpty() || prices.stream().anyMatch(price -> price.total().isEmpty())) {
             throw new IllegalArgumentException("a price that is not complete can't be quoted");
         }
         try (PdfBook book = new PdfBook("Quote", tag, setup.scale())) {
-            book.write(Flow.letter(new QuoteBook(cap, prices, format).blocks(), setup.paper(), "Quote", "round rooftop exhaust cap", book.typeface()), file);
+            book.write(Flow.letter(new QuoteBook(cap, prices, format).blocks(), setup.paper(), "Quote",
+                    "round rooftop exhaust cap", book.typeface()), file);
         }
     }
 
@@ -66,27 +69,35 @@ public final class QuoteBook {
         if (!prices.get(0).note().isBlank()) {
             blocks.add(Block.Paragraph.plain(prices.get(0).note()));
         }
-        blocks.add(new Block.Paragraph("Quote no. ________________    Date ________________    Valid until ________________", LINE_MM, LINE_SPACE_MM));
+        blocks.add(new Block.Paragraph("Quote no. ________________    Date ________________    Valid until ________________",
+                LINE_MM, LINE_SPACE_MM));
         blocks.add(new Block.Paragraph("From: " + BLANK, LINE_MM, LINE_SPACE_MM));
-        blocks.add(new Block.Paragraph("For: " + cap.job().find(JobInputs.CUSTOMER).filter(text -> !text.isBlank()).orElse(BLANK), LINE_MM, LINE_SPACE_MM));
+        blocks.add(new Block.Paragraph("For: " + cap.job().find(JobInputs.CUSTOMER).filter(text -> !text.isBlank())
+                .orElse(BLANK), LINE_MM, LINE_SPACE_MM));
         blocks.add(new Block.Paragraph("Job: " + cap.job().get(JobInputs.NAME), LINE_MM, LINE_SPACE_MM));
         blocks.add(Block.Paragraph.heading("What you get, for each cap"));
-        blocks.addAll(TableBlocks.of(List.of(0.35, 0.65), List.of("round rooftop exhaust cap with damper leaves", "as built"), scope()));
+        blocks.addAll(TableBlocks.of(List.of(0.35, 0.65), List.of("round rooftop exhaust cap with damper leaves", "as built"),
+                scope()));
         blocks.add(Block.Paragraph.heading("Price, in " + prices.get(0).currency()));
         Money money = new Money(prices.get(0).currency());
-        blocks.addAll(TableBlocks.of(List.of(0.2, 0.2, 0.2, 0.2, 0.2), List.of("caps ordered together", "before tax", taxName(), "total", "total for each cap"),
-                prices.stream().map(price -> List.of(Integer.toString(price.caps()), money.plain(price.net()), money.plain(price.tax().amount()),
+        blocks.addAll(TableBlocks.of(List.of(0.2, 0.2, 0.2, 0.2, 0.2), List.of("caps ordered together", "before tax", taxName(),
+                "total", "total for each cap"),
+                prices.stream().map(price -> List.of(Integer.toString(price.caps()), money.plain(price.net()),
+                        money.plain(price.tax().amount()),
                         money.plain(price.total()), money.plain(price.each()))).toList()));
         blocks.add(Block.Paragraph.heading("Please note"));
         NOTES.forEach(note -> blocks.add(Block.Paragraph.plain(note)));
         blocks.add(Block.Paragraph.heading("Order"));
-        blocks.add(new Block.Paragraph("Delivery ____________________    Payment ____________________    Caps ordered ________", LINE_MM, LINE_SPACE_MM));
-        blocks.add(new Block.Paragraph("Accepted ______________________________    Name ____________________    Date ____________", LINE_MM, 2 * LINE_SPACE_MM));
+        blocks.add(new Block.Paragraph("Delivery ____________________    Payment ____________________    Caps ordered ________",
+                LINE_MM, LINE_SPACE_MM));
+        blocks.add(new Block.Paragraph("Accepted ______________________________    Name ____________________    Date ____________",
+                LINE_MM, 2 * LINE_SPACE_MM));
         return blocks;
     }
 
     private String taxName() {
-        return prices.get(0).tax().name() + " " + String.format(Locale.ROOT, "%.2f", prices.get(0).tax().quantity()).replaceAll("\\.?0+$", "") + " %";
+        return prices.get(0).tax().name() + " " + String.format(Locale.ROOT, "%.2f", prices.get(0).tax().quantity())
+                .replaceAll("\\.?0+$", "") + " %";
     }
 
     private List<List<String>> scope() {

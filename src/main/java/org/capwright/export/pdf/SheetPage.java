@@ -13,7 +13,8 @@ import org.capwright.units.ShopFormat;
 
 /** A page with one nested sheet to a round scale: its parts with number and name, its remnant, its size, its shear cuts. */
 final class SheetPage {
-    private static final List<Integer> SCALES = List.of(1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 40, 50, 60, 80, 100);
+    private static final List<Integer> SCALES = List.of(1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 40, 50, 60, 80,
+            100);
     private static final List<Double> LETTERS_MM = List.of(2.5, 2.1, 1.8);
     private static final double SIZE_ROOM_MM = 7;
     private static final double PAST_MM = 3;
@@ -38,7 +39,8 @@ final class SheetPage {
                 layout.size().widthMm() / (area.height() - SIZE_ROOM_MM - PAST_MM));
         int scale = SCALES.stream().filter(one -> one >= need).findFirst().orElse((int) Math.ceil(need));
         SheetPage page = new SheetPage(layout, format, scale);
-        return new PrintPage(paper.heightMm(), paper.widthMm(), title, "scale 1:" + scale + ", not true size; " + SheetWords.of(layout, format), page::paint);
+        return new PrintPage(paper.heightMm(), paper.widthMm(), title, "scale 1:" + scale + ", not true size; "
+                + SheetWords.of(layout, format), page::paint);
     }
 
     /** The pieces in the order of their numbers: from the left, then from below. */
@@ -72,7 +74,6 @@ final class SheetPage {
         }
     }
 
-    /** Each with its number where it begins, just off the sheet or the part that it cuts. */
     private void cuts(Canvas canvas) throws IOException {
         canvas.pen(DrawingStyle.NARROW_MM / 2, DrawingStyle.PALE, 2, 1);
         for (ShearCut cut : layout.cuts()) {
@@ -89,6 +90,7 @@ final class SheetPage {
         }
     }
 
+    /** Numbers and names of pieces; numbers of cuts beside their middles. */
     private void names(Canvas canvas) throws IOException {
         List<org.capwright.stock.nest.Placement> pieces = numbered(layout);
         for (int i = 0; i < pieces.size(); i++) {
@@ -129,7 +131,8 @@ final class SheetPage {
 
     private void size(Canvas canvas) throws IOException {
         double letters = DrawingStyle.TEXT_MM;
-        canvas.textAround(sheet.center().x(), sheet.minY() - letters - 2, letters, format.length(Length.ofMm(layout.size().lengthMm())) + ", along the grain");
+        canvas.textAround(sheet.center().x(), sheet.minY() - letters - 2, letters,
+                format.length(Length.ofMm(layout.size().lengthMm())) + ", along the grain");
         String width = format.length(Length.ofMm(layout.size().widthMm()));
         canvas.text(sheet.minX() - 2, sheet.center().y() - canvas.width(letters, width) / 2, letters, Math.PI / 2, width);
     }

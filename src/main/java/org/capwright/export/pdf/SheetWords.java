@@ -26,6 +26,7 @@ final class SheetWords {
 
     /** Nothing where the search came to its own end. */
     static String settled(SheetGroup group, long seed) {
-        return group.nest().settled() ? "" : "; the search (seed " + seed + ") was cut short, another run may give another layout";
+        return group.nest().settled() ? "" : "; the search (seed " + seed
+                + ") was cut short, another run may give another layout";
     }
 }

@@ -21,8 +21,8 @@ public record BarPlan(List<CutBar> bars, List<Double> tooLongMm, boolean proved)
     }
 
     /**
-     * The plan for some pieces: the longest piece goes into every bar begun that has room, or begins one, until what is left can't
-     * cost less than the best plan found.
+     * The plan for some pieces: the longest piece goes into every bar begun that has room, or begins one, until what is left
+     * can't cost less than the best plan found.
      *
      * @param piecesMm lengths of the pieces
      * @param sizes bars that can be bought
@@ -47,7 +47,8 @@ public record BarPlan(List<CutBar> bars, List<Double> tooLongMm, boolean proved)
         List<Double> tooLong = piecesMm.stream().filter(piece -> piece > longest).toList();
         List<Double> pieces = new ArrayList<>(piecesMm.stream().filter(piece -> piece <= longest).toList());
         pieces.sort(Collections.reverseOrder());
-        BarSearch search = new BarSearch(pieces, sizes.stream().sorted(Comparator.comparingDouble(BarSize::cost)).toList(), kerfMm, cancelled);
+        BarSearch search = new BarSearch(pieces, sizes.stream().sorted(Comparator.comparingDouble(BarSize::cost)).toList(),
+                kerfMm, cancelled);
         return new BarPlan(search.run(), tooLong, search.complete());
     }
 

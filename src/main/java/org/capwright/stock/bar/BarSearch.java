@@ -113,7 +113,8 @@ final class BarSearch {
         double shortest = pieces.get(pieces.size() - 1) + kerfMm;
         double room = begun.stream().mapToDouble(bar -> Math.floor(bar.left / shortest + SAME_MM)).sum();
         double byNumber = Math.max(0, pieces.size() - piece - room) * perPiece(shortest);
-        double whole = sizes.size() == 1 ? Math.ceil(length / (sizes.get(0).lengthMm() + kerfMm) - SAME_MM) * sizes.get(0).cost() : length * rate;
+        double whole = sizes.size() == 1 ? Math.ceil(length / (sizes.get(0).lengthMm() + kerfMm) - SAME_MM) * sizes.get(0)
+                .cost() : length * rate;
         return sizes.size() == 1 ? Math.max(whole, wholeBars(byNumber)) : Math.max(byNumber, Math.max(0, whole));
     }
 

@@ -48,7 +48,8 @@ final class Builder {
         return new Built(sheets, left, left.isEmpty() || !stop.getAsBoolean());
     }
 
-    private Fill choose(List<Integer> left, Map<SheetSize, Integer> used, List<SheetSize> from, Fill.Maker maker, BooleanSupplier stop) {
+    private Fill choose(List<Integer> left, Map<SheetSize, Integer> used, List<SheetSize> from, Fill.Maker maker,
+            BooleanSupplier stop) {
         List<SheetSize> sizes = from.stream().filter(size -> used.getOrDefault(size, 0) < size.available()).toList();
         Fill best = cheapest(sizes.stream().filter(SheetSize::first).toList(), left, maker, stop);
         return best == null ? cheapest(sizes.stream().filter(size -> !size.first()).toList(), left, maker, stop) : best;

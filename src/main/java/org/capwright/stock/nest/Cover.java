@@ -25,7 +25,10 @@ final class Cover {
     private Cover() {
     }
 
-    /** A polygon that holds what an outline leaves beside some holes: bulging arcs by their tangents, hollow ones by their chords. */
+    /**
+     * A polygon that holds what an outline leaves beside some holes: bulging arcs by their tangents, hollow ones by
+     * their chords.
+     */
     static Polygon around(Path outline, List<Path> holes) {
         return polygon(points(outline, true), holes.stream().map(hole -> points(hole, false)).toList());
     }
@@ -35,7 +38,10 @@ final class Cover {
         return polygon(chords(outline, toleranceMm), holes.stream().map(hole -> chords(hole, toleranceMm)).toList());
     }
 
-    /** A polygon within an outline, less some holes, grown by a distance: all arcs by chords, and smaller all round by what chords add. */
+    /**
+     * A polygon within an outline, less some holes, grown by a distance: all arcs by chords, and smaller all round by
+     * what chords add.
+     */
     static Polygon within(Path outline, List<Path> holes, double byMm) {
         // chords make a hole smaller by half the chord tolerance at most, and leave out as much of a bulging edge
         Geometry grown = along(outline, holes, CHORD_MM / 2).buffer(byMm - CHORD_MM / 2, 2);

@@ -32,7 +32,8 @@ final class LowerBound {
         int byArea = Math.max(1, (int) Math.ceil(area / largest - 1e-9));
         boolean free = task.sizes().stream().anyMatch(SheetSize::first);
         double cost = free ? 0 : Math.max(bound.costOfArea(area), bound.costOfEach(apart));
-        return apart.size() > byArea ? new NestBound(apart.size(), cost, apart.size() + " pieces of which no two share a sheet, in quarter turns")
+        return apart.size() > byArea ? new NestBound(apart.size(), cost, apart.size()
+                + " pieces of which no two share a sheet, in quarter turns")
                 : new NestBound(byArea, cost, "area with spacing");
     }
 

@@ -20,8 +20,8 @@ public final class Nester {
      * @param seconds how long at most by the clock; the first layout is always finished
      * @param seed the same seed gives the same nest, unless the clock or the user cut the search short
      * @param better told of every better layout, on the calling thread; none of its bounds are known yet
-     * @param cancelled asked before every piece; true ends the search with the best so far, and before there is any layout with what
-     *        of the first one lies already
+     * @param cancelled asked before every piece; true ends the search with the best so far, and before there is any layout with
+     * what of the first one lies already
      */
     public record Options(double workSeconds, double seconds, long seed, Consumer<Nest> better, BooleanSupplier cancelled) {
         /** Refuses a time that is none. */
@@ -48,7 +48,8 @@ public final class Nester {
      *
      * @param task what to cut from what
      * @param options how to search
-     * @return the best layout found, valid by {@link NestCheck}; after a cancel some pieces may be unplaced and the bound not known
+     * @return the best layout found, valid by {@link NestCheck}; after a cancel some pieces may be unplaced and the bound not
+     * known
      * @throws IllegalStateException if the layout is not valid after all: a fault of the program
      */
     public static Nest nest(NestTask task, Options options) {
@@ -88,7 +89,8 @@ public final class Nester {
         List<Demand> fitting = new ArrayList<>();
         for (int i = 0; i < task.demands().size(); i++) {
             int demand = i;
-            if (task.sizes().stream().anyMatch(size -> new CornerFill(size, task.rules(), shapes, new Effort(0, 0, () -> false), false).add(demand))) {
+            if (task.sizes().stream().anyMatch(size -> new CornerFill(size, task.rules(), shapes, new Effort(0, 0, () -> false),
+                    false).add(demand))) {
                 fitting.add(task.demands().get(i));
             }
         }
@@ -102,11 +104,13 @@ public final class Nester {
     private static List<Demand> demands(NestTask task, List<Integer> unplaced) {
         Map<Integer, Integer> counts = new LinkedHashMap<>();
         unplaced.forEach(demand -> counts.merge(demand, 1, Integer::sum));
-        return counts.entrySet().stream().map(one -> new Demand(task.demands().get(one.getKey()).piece(), one.getValue())).toList();
+        return counts.entrySet().stream().map(one -> new Demand(task.demands().get(one.getKey()).piece(), one.getValue()))
+                .toList();
     }
 
     private static Nest checked(Nest nest) {
-        List<String> problems = nest.sheets().stream().flatMap(sheet -> NestCheck.problems(sheet, nest.task().rules()).stream()).toList();
+        List<String> problems = nest.sheets().stream().flatMap(sheet -> NestCheck.problems(sheet, nest.task().rules()).stream())
+                .toList();
         if (!problems.isEmpty()) {
             throw new IllegalStateException("the nest is not valid: " + String.join("; ", problems));
         }

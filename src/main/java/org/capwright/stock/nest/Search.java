@@ -60,15 +60,18 @@ final class Search {
     }
 
     private void firstOrders() {
-        List<ToDoubleFunction<Integer>> keys = List.of(shapes::areaMm2, demand -> Math.max(form(demand).width, form(demand).height),
+        List<ToDoubleFunction<Integer>> keys = List.of(shapes::areaMm2, demand -> Math.max(form(demand).width, form(demand)
+                .height),
                 demand -> form(demand).height, demand -> form(demand).width + form(demand).height);
         for (ToDoubleFunction<Integer> key : keys) {
             for (Fill.Maker maker : makers()) {
                 if (best == null) {
-                    Builder.Built built = builder.build(sorted(all(), key), List.of(), new Builder.Choice(task.sizes(), maker), effort::cancelled);
+                    Builder.Built built = builder.build(sorted(all(), key), List.of(), new Builder.Choice(task.sizes(), maker),
+                            effort::cancelled);
                     take(built.sheets(), built.unplaced());
                 } else if (!effort.over()) {
-                    takeWhole(List.of(), builder.build(sorted(all(), key), List.of(), new Builder.Choice(task.sizes(), maker), effort::over));
+                    takeWhole(List.of(), builder.build(sorted(all(), key), List.of(), new Builder.Choice(task.sizes(), maker),
+                            effort::over));
                 }
             }
         }
@@ -155,7 +158,8 @@ final class Search {
 
     /** Goes on from a layout that leads at least as far; true where it is the best so far. */
     private boolean take(List<Fill> sheets, List<Integer> without) {
-        State state = new State(List.copyOf(sheets), List.copyOf(without), Score.of(task, shapes, sheets, without.size(), rectangles,
+        State state = new State(List.copyOf(sheets), List.copyOf(without),
+                Score.of(task, shapes, sheets, without.size(), rectangles,
                 best == null ? Double.MAX_VALUE : best.score().cost() * (1 + 1e-9)));
         if (current == null || Score.LEADING.compare(state.score(), current.score()) <= 0) {
             current = state;

@@ -63,7 +63,8 @@ final class Shapes {
     }
 
     private static boolean alike(Form a, Form b) {
-        return a.parts.size() == 1 && b.parts.size() == 1 && contains(a.parts.get(0), b.parts.get(0)) && contains(b.parts.get(0), a.parts.get(0));
+        return a.parts.size() == 1 && b.parts.size() == 1 && contains(a.parts.get(0), b.parts.get(0))
+                && contains(b.parts.get(0), a.parts.get(0));
     }
 
     private static boolean contains(Convex a, Convex b) {

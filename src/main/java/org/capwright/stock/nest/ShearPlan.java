@@ -9,8 +9,8 @@ import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
 /**
- * The order in which a shear cuts a sheet of rectangles: every cut goes from edge to edge of the part it is made in. What is free of
- * pieces comes off first, the largest first, and the remnant stays whole where that is possible.
+ * The order in which a shear cuts a sheet of rectangles: every cut goes from edge to edge of the part it is made in. What is
+ * free of pieces comes off first, the largest first, and the remnant stays whole where that is possible.
  */
 final class ShearPlan {
     private static final double SAME_MM = 1e-4;
@@ -28,7 +28,8 @@ final class ShearPlan {
         }
         List<Bounds> boxes = placements.stream().map(one -> one.outline().bounds()).toList();
         Bounds sheet = new Bounds(0, 0, size.lengthMm(), size.widthMm());
-        return remnant.flatMap(rest -> new ShearPlan(remnant).order(sheet, boxes)).or(() -> new ShearPlan(Optional.empty()).order(sheet, boxes));
+        return remnant.flatMap(rest -> new ShearPlan(remnant).order(sheet, boxes))
+                .or(() -> new ShearPlan(Optional.empty()).order(sheet, boxes));
     }
 
     private Optional<List<ShearCut>> order(Bounds sheet, List<Bounds> boxes) {
@@ -54,12 +55,15 @@ final class ShearPlan {
         double other = line.across() ? part.height() : part.width();
         boolean before = boxes.stream().allMatch(box -> low(box, line.across()) >= line.at() - SAME_MM);
         boolean after = boxes.stream().allMatch(box -> high(box, line.across()) <= line.at() + SAME_MM);
-        return Math.max(before ? (line.at() - low(part, line.across())) * other : 0, after ? (high(part, line.across()) - line.at()) * other : 0);
+        return Math.max(before ? (line.at() - low(part, line.across())) * other : 0, after
+                ? (high(part, line.across()) - line.at()) * other : 0);
     }
 
     private boolean split(Bounds part, List<Bounds> boxes, boolean across, double at) {
-        Bounds before = across ? new Bounds(part.minX(), part.minY(), at, part.maxY()) : new Bounds(part.minX(), part.minY(), part.maxX(), at);
-        Bounds after = across ? new Bounds(at, part.minY(), part.maxX(), part.maxY()) : new Bounds(part.minX(), at, part.maxX(), part.maxY());
+        Bounds before = across ? new Bounds(part.minX(), part.minY(), at, part.maxY())
+                : new Bounds(part.minX(), part.minY(), part.maxX(), at);
+        Bounds after = across ? new Bounds(at, part.minY(), part.maxX(), part.maxY())
+                : new Bounds(part.minX(), at, part.maxX(), part.maxY());
         cuts.add(across ? new ShearCut(new Vec2(at, part.minY()), new Vec2(at, part.maxY()))
                 : new ShearCut(new Vec2(part.minX(), at), new Vec2(part.maxX(), at)));
         return cut(before, boxes.stream().filter(box -> high(box, across) <= at + SAME_MM).toList())
@@ -79,7 +83,8 @@ final class ShearPlan {
     }
 
     private static boolean apart(Bounds a, Bounds b) {
-        return a.minX() > b.maxX() - SAME_MM || b.minX() > a.maxX() - SAME_MM || a.minY() > b.maxY() - SAME_MM || b.minY() > a.maxY() - SAME_MM;
+        return a.minX() > b.maxX() - SAME_MM || b.minX() > a.maxX() - SAME_MM || a.minY() > b.maxY() - SAME_MM
+                || b.minY() > a.maxY() - SAME_MM;
     }
 
     private static double low(Bounds box, boolean across) {

@@ -38,8 +38,10 @@ class NestBookTest {
     @ValueSource(strings = {"kiln-room", "bakery-oven-room", "grain-dryer-hall", "woodwork-class"})
     void sheetsAreDrawnToTheirScaleAndNothingOverlaps(String demo) throws IOException {
         Cap cap = ShopJobs.cap(demo);
-        List<Price> prices = Pricing.of(cap, List.of(1, 5), StockFiles.sample(), RateFiles.sample(), ShopJobs.work(0.5), new KeptNests());
-        PriceFiles.write(folder, cap, prices, Paper.of(Writing.of(cap).format().system()), new JobTag(demo, "", "0123abcd", List.of()));
+        List<Price> prices = Pricing.of(cap, List.of(1, 5), StockFiles.sample(), RateFiles.sample(), ShopJobs.work(0.5),
+                new KeptNests());
+        PriceFiles.write(folder, cap, prices, Paper.of(Writing.of(cap).format().system()),
+                new JobTag(demo, "", "0123abcd", List.of()));
         for (String name : List.of("nested-sheets.pdf", "quote.pdf", "inner-sheet.pdf")) {
             assertThat(NoOverlapTest.overlaps(folder.resolve(name))).isEmpty();
         }
@@ -72,7 +74,8 @@ class NestBookTest {
         }
         for (int number = 1; number <= layout.placements().size(); number++) {
             String begin = Integer.toString(number);
-            assertThat(words).as("number %s on page %s", begin, index + 1).anyMatch(text -> text.equals(begin) || text.startsWith(begin + "  "));
+            assertThat(words).as("number %s on page %s", begin, index + 1)
+                    .anyMatch(text -> text.equals(begin) || text.startsWith(begin + "  "));
         }
     }
 }

@@ -44,7 +44,8 @@ class GeometryOfNestingTest {
     /** A half disc with notched corners, an L and a comb: the parts do not overlap and make up the whole. */
     @Test
     void convexPartsMakeUpTheWhole() {
-        for (Path path : List.of(halfDisc(), Path.polyline(List.of(new Vec2(0, 0), new Vec2(9, 0), new Vec2(9, 3), new Vec2(4, 3), new Vec2(4, 7),
+        for (Path path : List.of(halfDisc(), Path.polyline(List.of(new Vec2(0, 0), new Vec2(9, 0), new Vec2(9, 3),
+                new Vec2(4, 3), new Vec2(4, 7),
                 new Vec2(0, 7)), true), comb())) {
             Polygon whole = Cover.around(path, List.of());
             List<List<Vec2>> parts = ConvexParts.of(whole);
@@ -101,7 +102,8 @@ class GeometryOfNestingTest {
                 double y = random.nextInt(40);
                 boxes.add(new Bounds(x, y, x + 5 + random.nextInt(20), y + 5 + random.nextInt(10)));
             }
-            double found = LargestRest.of(new Bounds(0, 0, 100, 50), boxes, 3).map(rest -> rest.width() * rest.height()).orElse(0.0);
+            double found = LargestRest.of(new Bounds(0, 0, 100, 50), boxes, 3).map(rest -> rest.width() * rest.height())
+                    .orElse(0.0);
             assertThat(found).as("seed %d", seed).isEqualTo(largest(boxes));
         }
     }
@@ -130,21 +132,30 @@ class GeometryOfNestingTest {
     @Test
     void aPinwheelIsNoWorkForAShear() {
         SheetSize sheet = new SheetSize("sheet", 30, 30, 1, 1, false);
-        List<Placement> pinwheel = List.of(place(20, 10, 0, 0), place(10, 20, 20, 0), place(20, 10, 10, 20), place(10, 20, 0, 10));
+        List<Placement> pinwheel = List.of(place(20, 10, 0, 0), place(10, 20, 20, 0), place(20, 10, 10, 20),
+                place(10, 20, 0, 10));
         assertThat(ShearPlan.of(sheet, pinwheel, Optional.empty())).isEmpty();
 
-        List<ShearCut> cuts = ShearPlan.of(sheet, List.of(place(20, 10, 0, 0), place(10, 30, 20, 0), place(20, 20, 0, 10)), Optional.empty()).orElseThrow();
-        assertThat(cuts).containsExactly(new ShearCut(new Vec2(20, 0), new Vec2(20, 30)), new ShearCut(new Vec2(0, 10), new Vec2(20, 10)));
+        List<ShearCut> cuts = ShearPlan.of(sheet, List.of(place(20, 10, 0, 0), place(10, 30, 20, 0), place(20, 20, 0, 10)),
+                Optional.empty()).orElseThrow();
+        assertThat(cuts).containsExactly(new ShearCut(new Vec2(20, 0), new Vec2(20, 30)),
+                new ShearCut(new Vec2(0, 10), new Vec2(20, 10)));
     }
 
-    /** The rest above comes off whole with the first cut, then the rest beside the lower piece; a shear plan that cut it up would be cursed. */
+    /**
+     * The rest above comes off whole with the first cut, then the rest beside the lower piece; a shear plan that cut it
+     * up would be cursed.
+     */
     @Test
     void theRemnantComesOffWholeAndFirst() {
         SheetSize sheet = new SheetSize("sheet", 100, 50, 1, 1, false);
-        List<ShearCut> cuts = ShearPlan.of(sheet, List.of(place(60, 20, 0, 0), place(30, 8, 62, 0)), Optional.of(new Bounds(0, 22, 100, 50))).orElseThrow();
-        assertThat(cuts).startsWith(new ShearCut(new Vec2(0, 20), new Vec2(100, 20)), new ShearCut(new Vec2(92, 0), new Vec2(92, 20)));
+        List<ShearCut> cuts = ShearPlan.of(sheet, List.of(place(60, 20, 0, 0), place(30, 8, 62, 0)),
+                Optional.of(new Bounds(0, 22, 100, 50))).orElseThrow();
+        assertThat(cuts).startsWith(new ShearCut(new Vec2(0, 20), new Vec2(100, 20)),
+                new ShearCut(new Vec2(92, 0), new Vec2(92, 20)));
         // a remnant that a shear can't leave whole is cut rather than the pieces
-        assertThat(ShearPlan.of(sheet, List.of(place(60, 20, 0, 0), place(30, 8, 62, 0)), Optional.of(new Bounds(61, 9, 100, 50)))).isPresent();
+        assertThat(ShearPlan.of(sheet, List.of(place(60, 20, 0, 0), place(30, 8, 62, 0)),
+                Optional.of(new Bounds(61, 9, 100, 50)))).isPresent();
     }
 
     private static Placement place(double length, double width, double x, double y) {
@@ -152,7 +163,8 @@ class GeometryOfNestingTest {
     }
 
     private static Path halfDisc() {
-        return PathBuilder.from(new Vec2(-200, 0)).lineTo(new Vec2(-190, 0)).lineTo(new Vec2(-190, -12)).lineTo(new Vec2(190, -12))
+        return PathBuilder.from(new Vec2(-200, 0)).lineTo(new Vec2(-190, 0)).lineTo(new Vec2(-190, -12))
+                .lineTo(new Vec2(190, -12))
                 .lineTo(new Vec2(190, 0)).lineTo(new Vec2(200, 0)).arcTo(new Vec2(-200, 0), Vec2.ZERO, true).close();
     }
 

@@ -25,14 +25,16 @@ final class LayoutProof {
         Envelope inside = new Envelope(rules.marginMm() - SLACK_MM, sheet.size().lengthMm() - rules.marginMm() + SLACK_MM,
                 rules.marginMm() - SLACK_MM, sheet.size().widthMm() - rules.marginMm() + SLACK_MM);
         for (int i = 0; i < polygons.size(); i++) {
-            assertThat(inside.contains(polygons.get(i).getEnvelopeInternal())).as("%s inside", sheet.placements().get(i)).isTrue();
+            assertThat(inside.contains(polygons.get(i).getEnvelopeInternal())).as("%s inside", sheet.placements().get(i))
+                    .isTrue();
             for (int j = 0; j < i; j++) {
                 Geometry a = polygons.get(i);
                 Geometry b = polygons.get(j);
                 if (rules.spacingMm() > 0) {
                     assertThat(a.distance(b)).as("%s and %s", i, j).isGreaterThanOrEqualTo(rules.spacingMm() - SLACK_MM);
                 } else {
-                    assertThat(a.intersection(b).getArea()).as("overlap of %s and %s", i, j).isLessThan(SLACK_MM * (a.getLength() + b.getLength()));
+                    assertThat(a.intersection(b).getArea()).as("overlap of %s and %s", i, j)
+                            .isLessThan(SLACK_MM * (a.getLength() + b.getLength()));
                 }
             }
         }

@@ -20,14 +20,16 @@ class NesterTest {
         Path half = PathBuilder.from(new Vec2(0, -300)).arcTo(new Vec2(0, 300), Vec2.ZERO, true).close();
         Piece leaf = new Piece("", "leaf", half, List.of(), List.of(0, 2));
         // stacked they need 1205 across, beside each other 605 along: neither fits on 1000 x 560
-        Nest nest = Nester.nest(new NestTask(List.of(new Demand(leaf, 2)), List.of(Tasks.sheet(560, 1000)), RULES), Tasks.work(0.2));
+        Nest nest = Nester.nest(new NestTask(List.of(new Demand(leaf, 2)), List.of(Tasks.sheet(560, 1000)), RULES),
+                Tasks.work(0.2));
         assertThat(nest.sheets()).hasSize(1);
         LayoutProof.valid(nest);
     }
 
     @Test
     void smallPiecesGoIntoNotches() {
-        Path notched = Path.polyline(List.of(new Vec2(0, 0), new Vec2(488, 0), new Vec2(488, 188), new Vec2(300, 188), new Vec2(300, 100),
+        Path notched = Path.polyline(List.of(new Vec2(0, 0), new Vec2(488, 0), new Vec2(488, 188), new Vec2(300, 188),
+                new Vec2(300, 100),
                 new Vec2(188, 100), new Vec2(188, 188), new Vec2(0, 188)), true);
         Nest nest = Nester.nest(new NestTask(List.of(new Demand(new Piece("", "notched", notched, List.of(), List.of(0)), 1),
                 new Demand(Tasks.circle(40), 1)), List.of(Tasks.sheet(500, 200)), RULES), Tasks.work(0.1));
@@ -39,7 +41,8 @@ class NesterTest {
     @Test
     void smallPiecesGoIntoHoles() {
         Piece ring = new Piece("", "ring", Path.circle(Vec2.ZERO, 244), List.of(Path.circle(Vec2.ZERO, 200)), List.of(0));
-        NestTask task = new NestTask(List.of(new Demand(ring, 1), new Demand(Tasks.circle(90), 1), new Demand(Tasks.rectangle(250, 60), 1)),
+        NestTask task = new NestTask(List.of(new Demand(ring, 1), new Demand(Tasks.circle(90), 1),
+                new Demand(Tasks.rectangle(250, 60), 1)),
                 List.of(Tasks.sheet(500, 500)), RULES);
         Nest nest = Nester.nest(task, Tasks.work(0.2));
         assertThat(nest.sheets()).hasSize(1);
@@ -114,13 +117,15 @@ class NesterTest {
     void piecesOfWhichNoTwoShareASheetNeedOneEach() {
         Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(700, 700), 3), new Demand(Tasks.circle(50), 4)),
                 List.of(Tasks.sheet(1000, 1000)), RULES), Tasks.work(0.1));
-        assertThat(nest.words()).isEqualTo("3 sheets; no layout can use fewer than 3 (3 pieces of which no two share a sheet, in quarter turns),"
+        assertThat(nest.words())
+                .isEqualTo("3 sheets; no layout can use fewer than 3 (3 pieces of which no two share a sheet, in quarter turns),"
                 + " none can cost less");
     }
 
     @Test
     void spacingCounts() {
-        // 4 of 492 mm with 5 mm between them and 6 mm round them need just 1001 mm; on 998 mm no two find room, not even corner to corner
+        // 4 of 492 mm with 5 mm between them and 6 mm round them need just 1001 mm; on 998 mm no two find room, not even corner
+        // to corner
         NestTask tight = new NestTask(List.of(new Demand(Tasks.rectangle(492, 492), 4)), List.of(Tasks.sheet(1001, 1001)), RULES);
         assertThat(Nester.nest(tight, Tasks.work(0.1)).sheets()).hasSize(1);
         NestTask over = new NestTask(List.of(new Demand(Tasks.rectangle(492, 492), 4)), List.of(Tasks.sheet(998, 998)), RULES);
@@ -132,7 +137,8 @@ class NesterTest {
     @Test
     void grainIsKept() {
         Piece along = new Piece("", "along", Tasks.rectangle(400, 90).outline(), List.of(), List.of(0, 2));
-        Nest nest = Nester.nest(new NestTask(List.of(new Demand(along, 8)), List.of(Tasks.sheet(450, 1200)), RULES), Tasks.work(0.1));
+        Nest nest = Nester.nest(new NestTask(List.of(new Demand(along, 8)), List.of(Tasks.sheet(450, 1200)), RULES),
+                Tasks.work(0.1));
         assertThat(nest.sheets().get(0).placements()).allMatch(one -> one.turns() % 2 == 0);
     }
 
@@ -140,9 +146,11 @@ class NesterTest {
     void theCheapestSizesAreTaken() {
         SheetSize large = new SheetSize("large", 2000, 1000, 100, Integer.MAX_VALUE, false);
         SheetSize small = new SheetSize("small", 1000, 1000, 60, Integer.MAX_VALUE, false);
-        Nest one = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 900), 1)), List.of(large, small), RULES), Tasks.work(0.1));
+        Nest one = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 900), 1)), List.of(large, small), RULES),
+                Tasks.work(0.1));
         assertThat(one.cost()).isEqualTo(60);
-        Nest three = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 900), 3)), List.of(large, small), RULES), Tasks.work(0.1));
+        Nest three = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 900), 3)), List.of(large, small), RULES),
+                Tasks.work(0.1));
         assertThat(three.cost()).isEqualTo(160);
     }
 
@@ -150,17 +158,21 @@ class NesterTest {
     void remnantsFirstEvenIfTheyCostMore() {
         SheetSize whole = new SheetSize("whole", 2000, 1000, 100, Integer.MAX_VALUE, false);
         SheetSize remnant = new SheetSize("remnant", 500, 500, 200, 1, true);
-        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(400, 400), 2)), List.of(whole, remnant), RULES), Tasks.work(0.1));
+        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(400, 400), 2)), List.of(whole, remnant), RULES),
+                Tasks.work(0.1));
         assertThat(nest.sheets()).extracting(sheet -> sheet.size().name()).containsExactlyInAnyOrder("remnant", "whole");
     }
 
     @Test
     void whatFitsNowhereIsLeftOver() {
-        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 100), 2), new Demand(Tasks.rectangle(1500, 100), 1)),
+        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 100), 2),
+                new Demand(Tasks.rectangle(1500, 100), 1)),
                 List.of(Tasks.sheet(1000, 1000)), RULES), Tasks.work(0.1));
-        assertThat(nest.unplaced()).extracting(demand -> demand.piece().name() + ": " + demand.quantity()).containsExactly("1500.0 x 100.0: 1");
+        assertThat(nest.unplaced()).extracting(demand -> demand.piece().name() + ": " + demand.quantity())
+                .containsExactly("1500.0 x 100.0: 1");
         assertThat(nest.sheets()).hasSize(1);
-        Nest none = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 100), 2)), List.of(), RULES), Tasks.work(0.1));
+        Nest none = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 100), 2)), List.of(), RULES),
+                Tasks.work(0.1));
         assertThat(none.unplaced()).hasSize(1);
         assertThat(none.use()).isZero();
     }
@@ -168,14 +180,16 @@ class NesterTest {
     @Test
     void limitedSheetsRunOut() {
         SheetSize two = new SheetSize("two", 1000, 1000, 1, 2, false);
-        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 900), 3)), List.of(two), RULES), Tasks.work(0.1));
+        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(900, 900), 3)), List.of(two), RULES),
+                Tasks.work(0.1));
         assertThat(nest.sheets()).hasSize(2);
         assertThat(nest.unplaced().get(0).quantity()).isEqualTo(1);
     }
 
     @Test
     void rectanglesAreLaidOutForAShearWhereThatCostsNoMore() {
-        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(300, 200), 5), new Demand(Tasks.rectangle(150, 120), 7)),
+        Nest nest = Nester.nest(new NestTask(List.of(new Demand(Tasks.rectangle(300, 200), 5),
+                new Demand(Tasks.rectangle(150, 120), 7)),
                 List.of(Tasks.sheet(1200, 800)), RULES), Tasks.work(0.2));
         assertThat(nest.sheets()).hasSize(1);
         assertThat(nest.sheets().get(0).cuts()).isNotEmpty();
@@ -210,7 +224,8 @@ class NesterTest {
     @Test
     void theCheckFindsWhatIsWrong() {
         SheetSize sheet = Tasks.sheet(1000, 500);
-        List<Placement> placements = List.of(new Placement(Tasks.circle(50), 0, new Vec2(60, 60)), new Placement(Tasks.circle(50), 0, new Vec2(164, 60)),
+        List<Placement> placements = List.of(new Placement(Tasks.circle(50), 0, new Vec2(60, 60)),
+                new Placement(Tasks.circle(50), 0, new Vec2(164, 60)),
                 new Placement(Tasks.rectangle(100, 100), 0, new Vec2(899, 100)));
         assertThat(NestCheck.problems(new SheetLayout(sheet, placements, Optional.empty(), List.of()), RULES)).containsExactly(
                 "circle 50.0 (piece 2 of sheet) and circle 50.0 (piece 1 of sheet) are 4.000 mm apart",
@@ -224,14 +239,16 @@ class NesterTest {
 
     @Test
     void whatIsNoSheetIsRefused() {
-        assertThatThrownBy(() -> new SheetSize("flat", 0, 10, 1, 1, false)).hasMessage("length, width, cost and number of a sheet must be over 0: flat");
+        assertThatThrownBy(() -> new SheetSize("flat", 0, 10, 1, 1, false))
+                .hasMessage("length, width, cost and number of a sheet must be over 0: flat");
         assertThatThrownBy(() -> new NestRules(-1, 0, 0)).hasMessage("spacing, margin and least remnant must be at least 0 mm");
         assertThatThrownBy(() -> Nester.Options.of(Double.NaN, 1)).hasMessageStartingWith("seconds must be at least 0");
     }
 
     private static NestTask mixed() {
         Path half = PathBuilder.from(new Vec2(0, -200)).arcTo(new Vec2(0, 200), Vec2.ZERO, true).close();
-        return new NestTask(List.of(new Demand(new Piece("", "leaf", half, List.of(), List.of(0, 2)), 8), new Demand(Tasks.rectangle(700, 120), 6),
+        return new NestTask(List.of(new Demand(new Piece("", "leaf", half, List.of(), List.of(0, 2)), 8),
+                new Demand(Tasks.rectangle(700, 120), 6),
                 new Demand(Tasks.circle(60), 10)), List.of(Tasks.sheet(1250, 1000)), RULES);
     }
 

@@ -44,7 +44,8 @@ class OpenSetsTest {
     }
 
     /**
-     * Seeded jobs of 10 to 60 rectangles beside what maxrects-packer 2.7.3, the best of all its rules, took for them: the lines hold a seed,
+     * Seeded jobs of 10 to 60 rectangles beside what maxrects-packer 2.7.3, the best of all its rules, took for them: the lines
+     * hold a seed,
      * the peer's sheets, and the rectangles. See {@code docs/nesting-benchmark.md}.
      */
     @Test
@@ -53,7 +54,8 @@ class OpenSetsTest {
         for (String line : Files.readAllLines(FOLDER.resolve("rectangles-peer.txt"))) {
             String[] words = line.split(" ");
             List<Demand> demands = Arrays.stream(words).skip(2).map(size -> size.split("x"))
-                    .map(sides -> new Demand(Tasks.rectangle(Double.parseDouble(sides[0]), Double.parseDouble(sides[1])), 1)).toList();
+                    .map(sides -> new Demand(Tasks.rectangle(Double.parseDouble(sides[0]), Double.parseDouble(sides[1])), 1))
+                            .toList();
             assertThat(demands.size()).isBetween(10, 60);
             Nest nest = Nester.nest(new NestTask(demands, List.of(sheet), new NestRules(5, 6, 300)), Tasks.work(0.25));
             assertThat(nest.sheets().size()).as("seed %s", words[0]).isLessThanOrEqualTo(Integer.parseInt(words[1]))
