@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.capwright.metal.Metal;
+import org.capwright.part.Bushing;
 import org.capwright.part.Cap;
 import org.capwright.part.Sheet;
 import org.capwright.part.Standoff;
@@ -44,7 +45,10 @@ public record PartList(List<Item> items) {
         sheet(items, "hood", 1, cap.hood().sheet());
         cap.leaves().forEach(leaf -> sheet(items, "leaf " + leaf.number(), 2, leaf.sheet()));
         cap.rods().forEach(rod -> metal(items, "pivot rod " + rod.number(), 2, Optional.of(rod.metal())));
-        metal(items, "bushing", 4 * cap.rods().size(), Optional.empty());
+        for (Bushing kind : cap.bushings().stream().distinct().toList()) {
+            int rods = (int) cap.bushings().stream().filter(kind::equals).count();
+            metal(items, "bushing" + cap.bushingsOf(cap.bushings().indexOf(kind) + 1), 4 * rods, Optional.empty());
+        }
         metal(items, "washer", 4 * cap.rods().size(), Optional.of(cap.washer().metal()));
         cap.doublers().forEach(plate -> metal(items, "doubler " + plate.number(), 2 * Cap.mirrored(plate.number()),
                 Optional.of(plate.metal())));

@@ -115,7 +115,8 @@ final class PlanView {
         view.note(plate.toMm(), (face + outer) / 2, parts.words("doubler " + plate.number()));
         if (middle) {
             double bore = plate.boresMm().get(plate.boresMm().size() - 1);
-            view.note(bore + cap.bushing().flangeOutsideMm() / 2, outer + cap.bushing().flangeMm() / 2, parts.words("bushing"));
+            view.note(bore + cap.bushing().flangeOutsideMm() / 2, outer + cap.bushing().flangeMm() / 2,
+                    parts.words("bushing" + cap.bushingsOf(plate.number())));
         }
     }
 

@@ -15,6 +15,7 @@ import org.capwright.blank.RandomCaps;
 import org.capwright.check.Check;
 import org.capwright.check.Verdict;
 import org.capwright.job.JobReader;
+import org.capwright.metal.GaugeTable;
 import org.capwright.metal.Metal;
 import org.capwright.part.Cap;
 import org.capwright.part.Sheet;
@@ -69,13 +70,17 @@ class StockPlanTest {
     /** One size of sheet in every gauge that random caps use. */
     private static ShopStock everyMetal() {
         List<StockSheet> sheets = new ArrayList<>();
-        for (double thickness : new double[] {0.71, 0.85, 1.0058, 1.3106, 1.6129, 1.8974, 1.9939, 3.175}) {
-            for (Metal metal : Metal.values()) {
-                sheets.add(new StockSheet(new Sheet(metal, OptionalInt.empty(), thickness), 3048, 1524, Optional.empty(),
-                        OptionalInt.empty(), false));
-            }
+        for (Metal metal : Metal.values()) {
+            sheets.add(sheet(metal, 3.175));
+            GaugeTable.of(metal).ifPresent(table -> table.gauges().stream().filter(gauge -> gauge >= 14 && gauge <= 24)
+                    .forEach(gauge -> sheets.add(sheet(metal, table.thickness(gauge).orElseThrow().mm()))));
         }
         return stock(sheets);
+    }
+
+    private static StockSheet sheet(Metal metal, double thicknessMm) {
+        return new StockSheet(new Sheet(metal, OptionalInt.empty(), thicknessMm), 3048, 1524, Optional.empty(),
+                OptionalInt.empty(), false);
     }
 
     private static ShopStock stock(List<StockSheet> sheets) {

@@ -5,13 +5,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.capwright.check.Check;
 import org.capwright.check.Verdict;
 import org.capwright.desk.session.FitDesk;
 import org.capwright.desk.session.FitDesk.Fitted;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.sketch.Marks;
 import org.capwright.fitup.BlankChange;
+import org.capwright.fitup.Contradiction;
 import org.capwright.fitup.FitVerdict;
 import org.capwright.fitup.Suggestion;
 import org.capwright.geom.Oval;
@@ -81,11 +81,12 @@ final class AdvicePane extends ScrollPane {
         fitted.fitUp().notes().forEach(this::line);
         fitted.fitUp().withoutSuspects().ifPresent(without -> line("Without the readings that disagree: " + without.verdict().word() + ", "
                 + without.deciding().line(format) + "."));
-        fitted.fitUp().rederived().contradictions().stream().filter(check -> check.verdict() != Verdict.CLEAR).forEach(check -> contradiction(check, format));
+        fitted.fitUp().rederived().conflicts().stream().filter(one -> one.check().verdict() != Verdict.CLEAR).forEach(one -> conflict(one, format));
     }
 
-    private void contradiction(Check check, ShopFormat format) {
-        line(Marks.sign(check.verdict()) + " " + check.line(format) + ": " + check.limit().source()).getStyleClass().add(Marks.style(check.verdict()));
+    private void conflict(Contradiction one, ShopFormat format) {
+        line(Marks.sign(one.check().verdict()) + " " + one.check().line(format) + ": " + one.check().limit().source() + ". " + one.remedy())
+                .getStyleClass().add(Marks.style(one.check().verdict()));
     }
 
     private void changes(List<BlankChange> changes, ShopFormat format) {

@@ -90,7 +90,12 @@ public final class FitView extends BorderPane {
 
     private void listen() {
         readings.currentProperty().addListener((o, was, is) -> paint());
-        desk.fittedProperty().addListener((o, was, is) -> paint());
+        desk.fittedProperty().addListener((o, was, is) -> {
+            if (was == null && is != null) {
+                times.setValue(FitSketch.usualTimes(is.fitUp().drawn(), is));
+            }
+            paint();
+        });
         session.solvedProperty().addListener((o, was, is) -> paint());
         palette.addListener((o, was, is) -> paint());
         times.valueProperty().addListener((o, was, is) -> paint());

@@ -1,12 +1,11 @@
 package org.capwright.desk.fit;
 
 import java.util.Optional;
-import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.capwright.desk.session.FitDesk;
@@ -17,6 +16,8 @@ import org.capwright.units.ShopFormat;
 
 /** One reading: what to measure, what was measured, what it is off the fit by. Enter and Down go on, Up goes back. */
 final class ReadingRow extends VBox {
+    private static final double FIELD_PX = 128;
+
     private final FitDesk desk;
     private final TextField field = new TextField();
     private final Label note = new Label();
@@ -31,9 +32,7 @@ final class ReadingRow extends VBox {
         words.setMinHeight(Region.USE_PREF_SIZE);
         words.setLabelFor(field);
         field.getStyleClass().add("reading");
-        field.setPrefColumnCount(9);
-        field.setMinWidth(120);
-        field.setMaxWidth(150);
+        field.setPrefWidth(FIELD_PX);
         field.setAccessibleText(first.section() + ", " + first.words());
         field.textProperty().addListener((o, was, is) -> {
             if (!is.strip().equals(line.typed())) {
@@ -41,10 +40,8 @@ final class ReadingRow extends VBox {
             }
         });
         note.getStyleClass().addAll("quiet", "small");
-        note.setWrapText(true);
-        HBox.setHgrow(note, Priority.ALWAYS);
-        HBox entry = new HBox(8, field, note);
-        entry.setAlignment(Pos.CENTER_LEFT);
+        FlowPane entry = new FlowPane(8, 2, field, note);
+        entry.setRowValignment(VPos.CENTER);
         refusal.getStyleClass().add("refusal");
         refusal.setWrapText(true);
         refusal.setMinHeight(Region.USE_PREF_SIZE);

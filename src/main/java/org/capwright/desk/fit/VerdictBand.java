@@ -2,6 +2,8 @@ package org.capwright.desk.fit;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -11,9 +13,11 @@ import org.capwright.desk.session.FitDesk;
 import org.capwright.desk.session.FitDesk.Fitted;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.sketch.Marks;
+import org.capwright.fitup.Contradiction;
 import org.capwright.fitup.FitVerdict;
 import org.capwright.geom.Vec2;
 import org.capwright.units.Angle;
+import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
 /** Clear, tight or foul in letters to be read from three steps away; where; and the first thing to do. */
@@ -63,9 +67,19 @@ final class VerdictBand extends VBox {
         FitVerdict deciding = fitted.fitUp().deciding();
         verdict.setText(Marks.sign(now) + " " + now.word().toUpperCase(Locale.ROOT) + (deciding.sure() ? "" : "   too close to call with these readings"));
         verdict.getStyleClass().add(Marks.style(now));
-        List<Check> against = fitted.fitUp().rederived().contradictions().stream().filter(check -> check.verdict() == Verdict.FOUL).toList();
-        say(against.isEmpty() ? deciding.line(format) + place(deciding, format) : against.get(0).line(format) + ": " + against.get(0).limit().source(),
-                fitted.advice().suggestions().isEmpty() ? "" : "Do: " + AdvicePane.words(fitted.advice().suggestions().get(0), format));
+        Optional<Contradiction> against = fitted.fitUp().rederived().conflicts().stream().filter(one -> one.check().verdict() == Verdict.FOUL).findFirst();
+        say(against.map(one -> "Cut parts don't go together: " + one.check().line(format) + ". " + one.remedy()).orElseGet(() -> deciding.line(format) + place(deciding, format)),
+                doFirst(fitted, format));
+    }
+
+    /** A reading that disagrees is measured again before anything is bent. */
+    private static String doFirst(Fitted fitted, ShopFormat format) {
+        List<String> again = Stream.of(fitted.fitUp().stack(), fitted.fitUp().sleeve(), fitted.fitUp().hood()).flatMap(fit -> fit.suspects().stream())
+                .map(one -> format.length(Length.ofMm(one.reading().valueMm())) + " at " + format.angle(Angle.ofRad(one.reading().azimuthRad()))).toList();
+        if (!again.isEmpty()) {
+            return "Measure again, it disagrees with the rest: " + String.join("; ", again);
+        }
+        return fitted.advice().suggestions().isEmpty() ? "" : "Do: " + AdvicePane.words(fitted.advice().suggestions().get(0), format);
     }
 
     private static String place(FitVerdict deciding, ShopFormat format) {

@@ -1,34 +1,32 @@
 package org.capwright.desk.shop;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Button;
-import javafx.scene.control.ListCell;
-import javafx.scene.control.ListView;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import org.capwright.desk.session.ShopFile;
 
-/** A list of a shop's file as rows of fields, to be added to and taken from. */
+/** A list of a shop's file as a table, to be typed in, added to and taken from. */
 final class ShopTable extends BorderPane {
     private final ShopFile<?> file;
     private final String list;
-    private final List<Column> columns;
-    private final ListView<Integer> rows = new ListView<>();
+    private final TableView<Integer> rows = new TableView<>();
 
     /**
      * A column.
      *
      * @param name of the field
-     * @param label in front of it
-     * @param width in letters
+     * @param label at its head
+     * @param width in pixels at first
      * @param words to choose from; none for free text
      */
-    record Column(String name, String label, int width, List<String> words) {
-        static Column text(String name, String label, int width) {
+    record Column(String name, String label, double width, List<String> words) {
+        static Column text(String name, String label, double width) {
             return new Column(name, label, width, List.of());
         }
     }
@@ -36,20 +34,45 @@ final class ShopTable extends BorderPane {
     ShopTable(ShopFile<?> file, String list, List<Column> columns, Map<String, String> first) {
         this.file = file;
         this.list = list;
-        this.columns = columns;
         Button add = new Button("Add a row");
         add.setOnAction(event -> {
             file.add(list, first);
+            rows.getSelectionModel().clearAndSelect(rows.getItems().size() - 1);
             rows.scrollTo(rows.getItems().size() - 1);
         });
-        HBox bar = new HBox(8, add);
+        Button remove = new Button("Take the row out");
+        remove.disableProperty().bind(rows.getSelectionModel().selectedItemProperty().isNull());
+        remove.setOnAction(event -> file.remove(list, rows.getSelectionModel().getSelectedIndex()));
+        HBox bar = new HBox(8, add, remove);
         bar.getStyleClass().add("view-bar");
+        rows.setEditable(true);
+        rows.getSelectionModel().setCellSelectionEnabled(true);
         rows.setId("shop-" + list);
-        rows.setCellFactory(view -> cell());
+        columns.forEach(column -> rows.getColumns().add(column(column)));
         setCenter(rows);
         setBottom(bar);
         file.textProperty().addListener((o, was, is) -> show());
+        file.problemsProperty().addListener((o, was, is) -> rows.refresh());
         show();
+    }
+
+    private TableColumn<Integer, String> column(Column column) {
+        TableColumn<Integer, String> shown = new TableColumn<>(column.label());
+        shown.setPrefWidth(column.width());
+        shown.setSortable(false);
+        shown.setReorderable(false);
+        shown.setCellValueFactory(row -> new ReadOnlyStringWrapper(file.textProperty().get().at(path(row.getValue(), column)).orElse("")));
+        shown.setCellFactory(view -> new ShopCell(column.words(), index -> refused(path(index, column))));
+        shown.setOnEditCommit(edit -> file.type(path(edit.getRowValue(), column), edit.getNewValue()));
+        return shown;
+    }
+
+    private String path(int index, Column column) {
+        return list + "[" + index + "]." + column.name();
+    }
+
+    private boolean refused(String path) {
+        return file.problemsProperty().get().stream().anyMatch(problem -> problem.path().equals(path));
     }
 
     private void show() {
@@ -57,30 +80,6 @@ final class ShopTable extends BorderPane {
         if (rows.getItems().size() != size) {
             rows.getItems().setAll(IntStream.range(0, size).boxed().toList());
         }
-    }
-
-    private ListCell<Integer> cell() {
-        return new ListCell<>() {
-            @Override
-            protected void updateItem(Integer index, boolean empty) {
-                super.updateItem(index, empty);
-                setGraphic(empty || index == null ? null : row(index));
-            }
-        };
-    }
-
-    private HBox row(int index) {
-        List<Region> fields = new ArrayList<>();
-        for (Column column : columns) {
-            fields.add(new ShopField(file, list + "[" + index + "]." + column.name(), column.label(), column.width(), column.words()));
-        }
-        Button remove = new Button("Take out");
-        remove.setMinWidth(Region.USE_PREF_SIZE);
-        remove.setOnAction(event -> file.remove(list, index));
-        HBox row = new HBox(8);
-        row.getChildren().addAll(fields);
-        row.getChildren().add(remove);
-        row.getStyleClass().add("check-row");
-        return row;
+        rows.refresh();
     }
 }

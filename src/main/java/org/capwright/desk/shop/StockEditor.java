@@ -26,22 +26,23 @@ final class StockEditor extends BorderPane {
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.getTabs().setAll(new Tab("Sheets", new ShopTable(file, "sheets", sheet(), SHEET)),
                 new Tab("Remnants", new ShopTable(file, "remnants", sheet(), SHEET)),
-                new Tab("Bars", new ShopTable(file, "bars", List.of(metal(), Column.text("diameter", "diameter", 6), Column.text("length", "length", 6),
-                        Column.text("price", "price", 6)), Map.of("metal", Metal.STAINLESS_304.word(), "diameter", "1/2 in", "length", "144 in"))),
-                new Tab("Hardware", new ShopTable(file, "hardware", List.of(new Column("kind", "", 8, KINDS), Column.text("size", "size", 6),
-                        Column.text("price", "price", 6)), Map.of("kind", HardwareKind.RIVET.word(), "size", "3/16 in"))),
+                new Tab("Bars", new ShopTable(file, "bars", List.of(metal(), Column.text("diameter", "diameter", 90), Column.text("length", "length", 90),
+                        Column.text("price", "price", 80)), Map.of("metal", Metal.STAINLESS_304.word(), "diameter", "1/2 in", "length", "144 in"))),
+                new Tab("Hardware", new ShopTable(file, "hardware", List.of(new Column("kind", "kind", 110, KINDS), Column.text("size", "size", 90),
+                        Column.text("price", "price", 80)), Map.of("kind", HardwareKind.RIVET.word(), "size", "3/16 in"))),
                 new Tab("Layout", layout(file)));
         setTop(new ShopFileBar(file));
         setCenter(tabs);
     }
 
     private static Column metal() {
-        return new Column("metal", "", 9, METALS);
+        return new Column("metal", "metal", 115, METALS);
     }
 
     private static List<Column> sheet() {
-        return List.of(metal(), Column.text("gauge", "gauge", 2), Column.text("thickness", "or thickness", 5), Column.text("length", "length", 5),
-                Column.text("width", "width", 5), Column.text("perSheet", "price a sheet", 5), Column.text("perKg", "or a kg", 4), Column.text("count", "count", 3));
+        return List.of(metal(), Column.text("gauge", "gauge", 55), Column.text("thickness", "thickness", 80), Column.text("length", "length", 70),
+                Column.text("width", "width", 70), Column.text("perSheet", "per sheet", 80), Column.text("perKg", "per kg", 70),
+                Column.text("count", "count", 55));
     }
 
     private static ScrollPane layout(ShopFile<ShopStock> file) {

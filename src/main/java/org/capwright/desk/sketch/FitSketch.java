@@ -29,6 +29,9 @@ public final class FitSketch {
     private static final double EDGE_PX = 30;
     private static final int STEPS = 180;
     private static final int ARC_STEPS = 40;
+    private static final double MOST_USUAL_TIMES = 10;
+    /** Share of the radius that the largest departure may take up. */
+    private static final double ROOM_SHARE = 0.12;
 
     private final Sketch sketch;
     private final Cap cap;
@@ -78,6 +81,22 @@ public final class FitSketch {
         sketch.look(new Bounds(-wide, low, wide, high), 10, palette.paper());
         SectionSketch.parts(sketch, cap, palette, 0, "");
         places.stream().filter(place -> place.view() == ReadingPlace.View.SECTION).forEach(picture::span);
+    }
+
+    /**
+     * How many times departures can be enlarged and still be told from another part.
+     *
+     * @param cap the cap as drawn
+     * @param fitted what was made
+     * @return a whole number, at least 1
+     */
+    public static double usualTimes(Cap cap, Fitted fitted) {
+        double drawn = cap.hood().insideRadiusMm();
+        double most = 0;
+        for (int i = 0; i < STEPS; i++) {
+            most = Math.max(most, Math.abs(fitted.fitUp().work().hood().fromOriginMm(2 * Math.PI * i / STEPS) - drawn));
+        }
+        return Math.max(1, Math.min(MOST_USUAL_TIMES, Math.floor(ROOM_SHARE * drawn / Math.max(most, 1e-6))));
     }
 
     private void parts() {

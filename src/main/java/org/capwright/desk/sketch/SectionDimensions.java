@@ -11,11 +11,14 @@ import org.capwright.job.HoodInputs;
 import org.capwright.job.StackInputs;
 import org.capwright.job.StopInputs;
 import org.capwright.part.Cap;
+import org.capwright.part.StopBar;
 import org.capwright.units.Length;
 
 /** Dimensions outside the section; that of the input with the focus stands out. Each belongs to an input. */
 public final class SectionDimensions {
     private static final double ROW_PX = 17;
+    private static final double AWAY_PX = 4;
+    private static final double LETTER_PX = 6.4;
 
     private final Sketch sketch;
     private final Solved solved;
@@ -81,6 +84,10 @@ public final class SectionDimensions {
         double y = lyingY(sketch, d);
         double from = sketch.x(d.fromMm());
         double to = sketch.x(d.toMm());
+        StopBar bar = solved.cap().stops().get(0);
+        double outline = d.row() < 0 ? sketch.y(bar.cornerZMm() + bar.depthMm()) - AWAY_PX : sketch.y(-solved.cap().hood().belowRimMm()) + AWAY_PX;
+        extension(from, outline, from, y);
+        extension(to, outline, to, y);
         g.strokeLine(from, y, to, y);
         g.strokeLine(from, y - 4, from, y + 4);
         g.strokeLine(to, y - 4, to, y + 4);
@@ -88,17 +95,32 @@ public final class SectionDimensions {
         g.fillText(words(d), (from + to) / 2, y - 4);
     }
 
+    /** A thin line from the outline to the dimension. */
+    private void extension(double x1, double y1, double x2, double y2) {
+        GraphicsContext g = sketch.graphics();
+        g.save();
+        g.setStroke(palette.line());
+        g.setLineWidth(0.8);
+        g.strokeLine(x1, y1, x2, y2);
+        g.restore();
+    }
+
     private void upright(GraphicsContext g, Dimension d) {
         double x = uprightX(sketch, d);
         double from = sketch.y(d.fromMm());
         double to = sketch.y(d.toMm());
+        double outline = sketch.x(-solved.cap().hood().largestRadiusMm()) - AWAY_PX;
+        extension(outline, from, x, from);
+        extension(outline, to, x, to);
         g.strokeLine(x, from, x, to);
         g.strokeLine(x - 4, from, x + 4, from);
         g.strokeLine(x - 4, to, x + 4, to);
+        boolean room = Math.abs(from - to) > words(d).length() * LETTER_PX;
         g.save();
-        g.translate(x - 4, (from + to) / 2);
+        // a dimension that is shorter than its writing has it below its upper end
+        g.translate(x - 4, room ? (from + to) / 2 : to);
         g.rotate(-90);
-        g.setTextAlign(TextAlignment.CENTER);
+        g.setTextAlign(room ? TextAlignment.CENTER : TextAlignment.RIGHT);
         g.fillText(words(d), 0, 0);
         g.restore();
     }

@@ -32,7 +32,7 @@ import org.capwright.units.Length;
 
 /** Every blank at true proportions: layers on and off, zoom about the pointer, pan, measure between two points. */
 final class BlanksView extends BorderPane {
-    private static final double EDGE_PX = 30;
+    private static final double EDGE_PX = 40;
     private static final String HINT = "Drag to measure, drag with the right button to move, turn the wheel to zoom, double-click to fit. Point at a dimension to see what it is.";
 
     private final Session session;
@@ -192,6 +192,8 @@ final class BlanksView extends BorderPane {
         g.setTextAlign(TextAlignment.LEFT);
         Solved solved = session.solvedProperty().get();
         g.fillText(blank.name() + ", cut " + blank.quantity() + "   " + solved.format().length(Length.ofMm(blank.lengthMm())) + " x "
-                + solved.format().length(Length.ofMm(blank.widthMm())) + "   " + blank.faceUp() + ", " + blank.grain().words(), 10, 16);
+                + solved.format().length(Length.ofMm(blank.widthMm())), 10, 16);
+        g.setFill(palette.get().quiet());
+        g.fillText(blank.faceUp() + ", " + blank.grain().words(), 10, 32);
     }
 }

@@ -19,6 +19,7 @@ import org.capwright.desk.session.Solved;
 
 /** What buys what: the inputs that move the chosen figure, largest first. Choosing one goes to its field. */
 final class BuysPane extends VBox {
+    private static final double EDGES = 46;
     private static final double CHANGE_WIDTH = 96;
 
     private final Session session;
@@ -85,6 +86,8 @@ final class BuysPane extends VBox {
         change.setMinWidth(CHANGE_WIDTH);
         Label words = new Label(label(influence) + " " + influence.from() + " to " + influence.to());
         words.setWrapText(true);
+        // a list cell asks for its height before it knows its width
+        words.setPrefWidth(Math.max(60, list.getWidth() - CHANGE_WIDTH - EDGES));
         words.setMinHeight(Region.USE_PREF_SIZE);
         HBox row = new HBox(6, change, words);
         row.getStyleClass().add("check-row");

@@ -48,6 +48,7 @@ final class CheckPane extends VBox {
             if (is != null) {
                 list.getSelectionModel().select(is);
             }
+            list.refresh();
         });
         VBox.setVgrow(list, Priority.ALWAYS);
         getChildren().addAll(title, list);
@@ -105,6 +106,9 @@ final class CheckPane extends VBox {
             row.getStyleClass().add("check-row");
             row.setMaxWidth(list.getWidth() - 22);
             boolean chosen = check.equals(attention.checkProperty().get());
+            if (chosen) {
+                row.getChildren().add(quiet(check.explanation()));
+            }
             if (check.verdict() != Verdict.CLEAR || chosen) {
                 row.getChildren().add(quiet((check.limit().least() ? "at least " : "at most ")
                         + check.quantity().words(check.limit().value(), solved.format()) + ": " + check.limit().source()));

@@ -69,6 +69,7 @@ public final class Workbench {
     private final PriceDesk price;
     private SwingView swing;
     private BlankPages blanks;
+    private FitView fitView;
     private JobForm form;
     private SplitPane right;
     private double[] dividers = {0.25, 0.74};
@@ -99,10 +100,11 @@ public final class Workbench {
         swing = new SwingView(session, attention, palette);
         blanks = new BlankPages(session, latest("pages"), palette);
         form = new JobForm(session, attention);
+        fitView = new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, this::writeReadingSheet);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.getTabs().setAll(tab("Swing", swing), tab("Round", new RoundView(session, attention, palette)), tab("Blanks", blanks),
                 tab("Stock", new StockView(session, stock, palette, this::writeSheets)),
-                tab("Fit-up", new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, this::writeReadingSheet)),
+                tab("Fit-up", fitView),
                 tab("Price", new PriceView(session, price, this::writePrices)));
         right = new SplitPane(new CheckPane(session, attention), new BuysPane(session, attention));
         right.setOrientation(Orientation.VERTICAL);
@@ -157,6 +159,10 @@ public final class Workbench {
         stock.watchedProperty().set(view.equals("Stock"));
         fit.watchedProperty().set(view.equals("Fit-up"));
         price.watchedProperty().set(view.equals("Price"));
+        if (fit.watchedProperty().get()) {
+            // the tab is shown first
+            Platform.runLater(fitView::begin);
+        }
     }
 
     /**
