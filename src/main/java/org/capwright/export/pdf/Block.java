@@ -18,6 +18,11 @@ interface Block {
         return Optional.empty();
     }
 
+    /** Whether it heads what follows, so that it never ends a page. */
+    default boolean heads() {
+        return false;
+    }
+
     /** Breaks a text into lines of a width, between words. */
     static List<String> lines(Typeface typeface, double capitalsMm, String text, double widthMm) throws IOException {
         List<String> lines = new ArrayList<>();
@@ -42,6 +47,7 @@ interface Block {
      */
     record Paragraph(String text, double capitalsMm, double aboveMm) implements Block {
         private static final double LEADING = 1.75;
+        private static final double HEADING_MM = 3.4;
 
         /** Plain matter. */
         static Paragraph plain(String text) {
@@ -50,7 +56,12 @@ interface Block {
 
         /** A heading. */
         static Paragraph heading(String text) {
-            return new Paragraph(text, 3.4, 6);
+            return new Paragraph(text, HEADING_MM, 6);
+        }
+
+        @Override
+        public boolean heads() {
+            return capitalsMm == HEADING_MM;
         }
 
         @Override

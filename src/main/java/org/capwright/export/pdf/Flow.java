@@ -14,15 +14,30 @@ final class Flow {
     }
 
     /** The pages of some blocks. */
-    static List<PrintPage> pages(List<Block> blocks, Paper paper, String title, String subtitle, Typeface typeface) throws IOException {
-        Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm());
+    static List<PrintPage> pages(List<Block> blocks, Paper paper, String title, String subtitle,
+            Typeface typeface) throws IOException {
+        return pages(blocks, paper, new Head(title, subtitle, true), typeface);
+    }
+
+    /** The pages of a letter: the same without scale bars. */
+    static List<PrintPage> letter(List<Block> blocks, Paper paper, String title, String subtitle,
+            Typeface typeface) throws IOException {
+        return pages(blocks, paper, new Head(title, subtitle, false), typeface);
+    }
+
+    private record Head(String title, String subtitle, boolean bars) {
+    }
+
+    private static List<PrintPage> pages(List<Block> blocks, Paper paper, Head head, Typeface typeface) throws IOException {
+        Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm(), head.bars());
         List<PrintPage> pages = new ArrayList<>();
         List<Placed> page = new ArrayList<>();
         double top = area.maxY();
-        for (Block block : blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
             double height = block.heightMm(typeface, area.width());
-            if (top - height < area.minY() && !page.isEmpty()) {
-                pages.add(page(List.copyOf(page), paper, title, subtitle, typeface));
+            if (top - withNext(blocks, i, typeface, area.width()) < area.minY() && !page.isEmpty()) {
+                pages.add(page(List.copyOf(page), paper, head, typeface));
                 page.clear();
                 top = area.maxY();
                 if (block.repeated().isPresent()) {
@@ -33,15 +48,24 @@ final class Flow {
             page.add(new Placed(block, top));
             top -= height;
         }
-        pages.add(page(List.copyOf(page), paper, title, subtitle, typeface));
+        pages.add(page(List.copyOf(page), paper, head, typeface));
         return pages;
     }
 
-    private static PrintPage page(List<Placed> placed, Paper paper, String title, String subtitle, Typeface typeface) {
-        return new PrintPage(paper.widthMm(), paper.heightMm(), title, subtitle, (canvas, area) -> {
+    /** Height of a block and, where it heads something, of what must not be torn from it. */
+    private static double withNext(List<Block> blocks, int index, Typeface typeface, double widthMm) throws IOException {
+        double height = blocks.get(index).heightMm(typeface, widthMm);
+        for (int i = index; blocks.get(i).heads() && i + 1 < blocks.size(); i++) {
+            height += blocks.get(i + 1).heightMm(typeface, widthMm);
+        }
+        return height;
+    }
+
+    private static PrintPage page(List<Placed> placed, Paper paper, Head head, Typeface typeface) {
+        return new PrintPage(paper.widthMm(), paper.heightMm(), head.title(), head.subtitle(), (canvas, area) -> {
             for (Placed one : placed) {
                 one.block().paint(canvas, typeface, area.minX(), one.top(), area.width());
             }
-        });
+        }, head.bars());
     }
 }

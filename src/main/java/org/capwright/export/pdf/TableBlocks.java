@@ -43,6 +43,11 @@ final class TableBlocks {
 
     private record Row(List<Double> shares, List<String> cells, Optional<Block> repeated, boolean ruled) implements Block {
         @Override
+        public boolean heads() {
+            return repeated.isEmpty();
+        }
+
+        @Override
         public double heightMm(Typeface typeface, double widthMm) throws IOException {
             int most = 1;
             for (int i = 0; i < cells.size(); i++) {

@@ -65,7 +65,7 @@ class NoOverlapTest {
         assertThat(overlaps(file)).hasSize(3);
     }
 
-    private static List<String> overlaps(Path file) throws IOException {
+    static List<String> overlaps(Path file) throws IOException {
         List<String> found = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * polygons and inside the frame {@code [0, frameX] x [0, frameY]}. Such a corner is where two boundaries meet whose outward
  * normals have +x between them, so only those are looked at.
  */
-final class LeftmostPlace {
+final class CornerPlace {
     private static final double SAME_MM = 1e-6;
     private static final double PARALLEL = 1e-9;
 
@@ -27,7 +27,7 @@ final class LeftmostPlace {
     private long steps;
 
     /** A search in a frame, for a place not before {@code from} and left of {@code limitX}. */
-    LeftmostPlace(double frameX, double frameY, double fromX, double fromY, double limitX) {
+    CornerPlace(double frameX, double frameY, double fromX, double fromY, double limitX) {
         this.frameX = Math.max(0, frameX);
         this.frameY = Math.max(0, frameY);
         this.fromX = fromX;
