@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.capwright.blank.Writing;
 import org.capwright.part.Cap;
 import org.capwright.stock.BarGroup;
 import org.capwright.stock.CutList;
@@ -43,7 +44,7 @@ public final class Pricing {
         this.plan = plan;
         this.job = job;
         this.card = card;
-        this.names = new Names(new ShopFormat(plan.shop().units(), FRACTION));
+        this.names = new Names(new ShopFormat(Writing.of(job.cap()).format().system(), FRACTION));
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.capwright.desk.session;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import javafx.beans.property.BooleanProperty;
@@ -11,28 +10,31 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import org.capwright.job.CapJob;
 import org.capwright.part.Cap;
-import org.capwright.price.Alternative;
+import org.capwright.price.Compared;
 import org.capwright.price.Price;
 import org.capwright.price.Pricing;
 import org.capwright.price.RateCard;
 import org.capwright.price.Variants;
+import org.capwright.stock.KeptNests;
 import org.capwright.stock.ShopStock;
 import org.capwright.stock.StockFit;
-import org.capwright.stock.StockJob;
 import org.capwright.stock.StockPlan;
 
 /** Prices of the job that is open, for several numbers of caps, and other ways to make it. Priced anew while it is watched. */
 public final class PriceDesk {
     /** Numbers of caps that a price is given for. */
     public static final List<Integer> CAPS = List.of(1, 2, 5, 10);
-    private static final double SECONDS_A_PLAN = 0.5;
-    private static final double SECONDS_AN_ALTERNATIVE = 0.25;
+    private static final double FIRST_SECONDS = 0.5;
+    private static final double SECONDS_TO_COMPARE = 3;
 
     private final Session session;
     private final Latest pricing;
     private final Latest comparing;
+    // each is its worker's own
+    private final KeptNests kept = new KeptNests();
+    private final KeptNests keptToCompare = new KeptNests();
     private final ReadOnlyObjectWrapper<List<Price>> prices = new ReadOnlyObjectWrapper<>(List.of());
-    private final ReadOnlyObjectWrapper<List<Alternative>> alternatives = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<List<Compared>> alternatives = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper comparison = new ReadOnlyBooleanWrapper();
     private final BooleanProperty watched = new SimpleBooleanProperty();
@@ -65,22 +67,27 @@ public final class PriceDesk {
         }
         ShopStock stock = session.shop().stock().valueProperty().get();
         busy.set(true);
-        pricing.ask(overtaken -> plans(solved.cap().job(), stock, overtaken), answer -> busy.set(false), e -> {
+        RateCard card = card();
+        pricing.ask(overtaken -> prices(solved.cap().job(), stock, card, overtaken), answer -> {
+            busy.set(false);
+            prices.set(answer.stream().map(price -> Pricing.of(price.plan(), card())).toList());
+        }, e -> {
             busy.set(false);
             throw e;
         });
     }
 
-    /** One plan after the other, the price of each told as soon as it is there. */
-    private List<StockPlan> plans(CapJob job, ShopStock stock, BooleanSupplier overtaken) {
+    /** The price of one cap is told as soon as it is there. */
+    private List<Price> prices(CapJob job, ShopStock stock, RateCard card, BooleanSupplier overtaken) {
         Cap cap = StockFit.split(job, stock);
-        List<StockPlan> plans = new ArrayList<>();
-        for (int caps : CAPS) {
-            plans.add(StockPlan.of(List.of(StockJob.of(cap, caps)), stock, new StockPlan.Options(SECONDS_A_PLAN, SECONDS_A_PLAN, 1, group -> { }, overtaken)));
-            List<StockPlan> soFar = List.copyOf(plans);
-            pricing.tell(overtaken, () -> prices.set(soFar.stream().map(plan -> Pricing.of(plan, card())).toList()));
-        }
-        return plans;
+        StockPlan.Options options = options(StockPlan.Options.USUAL_SECONDS, overtaken);
+        List<Price> first = Pricing.of(cap, CAPS.subList(0, 1), stock, card, options(FIRST_SECONDS, overtaken), kept);
+        pricing.tell(overtaken, () -> prices.set(first));
+        return Pricing.of(cap, CAPS, stock, card, options, kept);
+    }
+
+    private static StockPlan.Options options(double seconds, BooleanSupplier overtaken) {
+        return new StockPlan.Options(seconds, seconds, 1, group -> { }, overtaken);
     }
 
     private RateCard card() {
@@ -97,8 +104,8 @@ public final class PriceDesk {
         RateCard card = card();
         CapJob job = solved.cap().job();
         comparison.set(true);
-        comparing.ask(overtaken -> Alternative.of(job.text(), Variants.of(job), stock, card,
-                new StockPlan.Options(SECONDS_AN_ALTERNATIVE, SECONDS_AN_ALTERNATIVE, 1, group -> { }, overtaken)), answer -> {
+        comparing.ask(overtaken -> Compared.of(job.text(), Variants.of(job, stock), stock, card, options(SECONDS_TO_COMPARE, overtaken), keptToCompare),
+                answer -> {
                     comparison.set(false);
                     alternatives.set(answer);
                 }, e -> {
@@ -121,7 +128,7 @@ public final class PriceDesk {
      *
      * @return the property
      */
-    public ReadOnlyObjectProperty<List<Alternative>> alternativesProperty() {
+    public ReadOnlyObjectProperty<List<Compared>> alternativesProperty() {
         return alternatives.getReadOnlyProperty();
     }
 

@@ -49,7 +49,7 @@ public record Solved(Cap cap, Swing swing, Air air, List<Check> checks, List<Bla
         Swing swing = Swing.of(cap);
         Air air = Air.of(cap);
         List<Check> checks = new ArrayList<>(Checks.of(cap, swing, air));
-        checks.addAll(StockFit.checks(Blanks.of(StockFit.split(job, stock)), stock));
+        checks.addAll(StockFit.checks(cap, stock));
         return new Solved(cap, swing, air, Checks.worstFirst(checks), Blanks.of(cap), JobStamp.of(job.text()), Writing.of(job).format());
     }
 

@@ -22,6 +22,7 @@ import org.capwright.job.Input;
 import org.capwright.job.JobReader;
 import org.capwright.job.SleeveInputs;
 import org.capwright.part.Cap;
+import org.capwright.stock.KeptNests;
 import org.capwright.stock.SheetGroup;
 import org.capwright.stock.ShopStock;
 import org.capwright.stock.StockFit;
@@ -42,6 +43,8 @@ public final class StockDesk {
     private final ReadOnlyObjectWrapper<Nested> nested = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper searching = new ReadOnlyBooleanWrapper();
     private final BooleanProperty watched = new SimpleBooleanProperty();
+    // the worker's own
+    private final KeptNests kept = new KeptNests();
     private AtomicBoolean keep = new AtomicBoolean();
 
     /**
@@ -135,7 +138,7 @@ public final class StockDesk {
             List<StockJob> jobs = new ArrayList<>(List.of(StockJob.of(cap, wanted.caps())));
             wanted.others().forEach(file -> jobs.add(StockJob.of(StockFit.split(JobReader.read(JobFiles.read(file)).orThrow(), stock), 1)));
             StockPlan plan = StockPlan.of(jobs, stock, new StockPlan.Options(wanted.seconds(), wanted.seconds(), wanted.seed(),
-                    group -> better(group, split), () -> overtaken.getAsBoolean() || enough.get()));
+                    group -> better(group, split), () -> overtaken.getAsBoolean() || enough.get()), kept);
             return new Nested(plan.sheets(), Optional.of(plan), split);
         }
 

@@ -13,11 +13,15 @@ import org.capwright.desk.session.PriceDesk;
 import org.capwright.desk.session.Session;
 import org.capwright.export.Money;
 import org.capwright.price.Alternative;
+import org.capwright.price.Compared;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
 /** Other ways to make the job, side by side; a button types one into the job. */
 final class CompareView extends BorderPane {
+    private static final int COLUMNS = 8;
+    private static final double REASON_PX = 520;
+
     private final Session session;
     private final PriceDesk desk;
     private final GridPane grid = new GridPane();
@@ -56,24 +60,43 @@ final class CompareView extends BorderPane {
             grid.add(head, i, 0);
         }
         int row = 1;
-        for (Alternative one : desk.alternativesProperty().get()) {
-            grid.addRow(row++, cells(one));
+        for (Compared one : desk.alternativesProperty().get()) {
+            grid.add(new Label(one.variant().name()), 0, row);
+            int at = row;
+            one.alternative().ifPresent(way -> figures(way, at));
+            if (!one.reason().isEmpty()) {
+                reason(one, row + (one.alternative().isPresent() ? 1 : 0));
+            }
+            row += one.alternative().isPresent() && !one.reason().isEmpty() ? 2 : 1;
         }
     }
 
-    private Node[] cells(Alternative one) {
+    private void figures(Alternative way, int row) {
         ShopFormat format = session.solvedProperty().get().format();
-        Button type = new Button("Make it so");
-        type.setMinWidth(Region.USE_PREF_SIZE);
-        type.setVisible(!one.variant().typed().isEmpty());
-        type.setAccessibleText("Make it so: " + one.variant().name());
-        type.setOnAction(event -> session.type(one.variant().typed()));
-        Label fouls = new Label(one.fouls() == 0 ? "none" : Integer.toString(one.fouls()));
-        if (one.fouls() > 0) {
+        Label fouls = new Label(way.fouls() == 0 ? "none" : Integer.toString(way.fouls()));
+        if (way.fouls() > 0) {
             fouls.getStyleClass().add("verdict-foul");
         }
-        return new Node[] {new Label(one.variant().name()), new Label(new Money(one.price().currency()).of(one.price().total())),
-            new Label(format.mass(one.massKg())), new Label(Integer.toString(one.price().plan().sheetCount())),
-            new Label(Measure.LIFT_PRESSURE.quantity().words(one.liftPressurePa(), format)), new Label(format.length(Length.ofMm(one.heightMm()))), fouls, type};
+        Button type = new Button("Make it so");
+        type.setMinWidth(Region.USE_PREF_SIZE);
+        type.setVisible(!way.variant().typed().isEmpty());
+        type.setAccessibleText("Make it so: " + way.variant().name());
+        type.setOnAction(event -> session.type(way.variant().typed()));
+        Node[] cells = {new Label(new Money(way.price().currency()).of(way.price().total())), new Label(format.mass(way.massKg())),
+            new Label(Integer.toString(way.price().plan().sheetCount())), new Label(Measure.LIFT_PRESSURE.quantity().words(way.liftPressurePa(), format)),
+            new Label(format.length(Length.ofMm(way.heightMm()))), fouls, type};
+        for (int i = 0; i < cells.length; i++) {
+            grid.add(cells[i], i + 1, row);
+        }
+    }
+
+    /** Why it can't be, or has no price. */
+    private void reason(Compared one, int row) {
+        Label reason = new Label(one.reason());
+        reason.getStyleClass().add("quiet");
+        reason.setWrapText(true);
+        reason.setMaxWidth(REASON_PX);
+        reason.setMinHeight(Region.USE_PREF_SIZE);
+        grid.add(reason, 1, row, COLUMNS - 1, 1);
     }
 }

@@ -1,5 +1,6 @@
 package org.capwright.desk.sketch;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -41,7 +42,9 @@ public final class SheetSketch {
         sketch.look(pxPerMm, new Vec2(1, layout.size().widthMm() * pxPerMm + 1), palette.desk());
         sketch.polygon(SlabMesh.box(0, 0, layout.size().lengthMm(), layout.size().widthMm()), palette.paper(), palette.ink(), 1.4);
         layout.remnant().ifPresent(picture::remnant);
-        layout.placements().forEach(placement -> picture.piece(placement, placement.piece().name().equals(chosen)));
+        // a small piece may lie in a hole of a larger one
+        layout.placements().stream().sorted(Comparator.comparingDouble((Placement one) -> -one.outline().bounds().width() * one.outline().bounds().height()))
+                .forEach(placement -> picture.piece(placement, placement.piece().name().equals(chosen)));
         layout.placements().forEach(picture::name);
     }
 
@@ -57,7 +60,7 @@ public final class SheetSketch {
     public static Optional<Placement> at(Sketch sketch, SheetLayout layout, double px, double py) {
         Vec2 point = sketch.plane(px, py);
         return layout.placements().stream().filter(placement -> polygon(placement.outline().points(FLAT_PX / sketch.scale())).contains(point.x(), point.y()))
-                .findFirst();
+                .min(Comparator.comparingDouble(placement -> placement.piece().areaMm2()));
     }
 
     private static Polygon polygon(List<Vec2> points) {

@@ -109,7 +109,7 @@ public final class Workbench {
                 tab("Stock", new StockView(session, stock, palette, this::writeSheets)),
                 tab("Fit-up", fitView),
                 tab("Price", new PriceView(session, price, this::writePrices)));
-        right = new SplitPane(new CheckPane(session, attention), new BuysPane(session, attention, latest("buys")));
+        right = new SplitPane(new CheckPane(session, attention, latest("remedies")), new BuysPane(session, attention, latest("buys")));
         right.setOrientation(Orientation.VERTICAL);
         right.setDividerPositions(0.64);
         right.getStyleClass().add("side");
