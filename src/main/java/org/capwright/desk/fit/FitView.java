@@ -3,6 +3,7 @@ package org.capwright.desk.fit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -21,6 +22,7 @@ import org.capwright.desk.session.FitDesk;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
 import org.capwright.desk.session.ToleranceDesk;
+import org.capwright.desk.session.Watched;
 import org.capwright.desk.sketch.FitSketch;
 import org.capwright.desk.sketch.Palette;
 import org.capwright.desk.sketch.Sketch;
@@ -28,7 +30,7 @@ import org.capwright.fitup.ReadingPlace;
 import org.capwright.fitup.SheetLine;
 
 /** Fit-up: the made cap by its readings, or, before cutting, many builds by their tolerances. */
-public final class FitView extends BorderPane {
+public final class FitView extends BorderPane implements Watched {
     private static final double MOST_TIMES = 40;
     private static final double USUAL_TIMES = 10;
 
@@ -135,9 +137,13 @@ public final class FitView extends BorderPane {
         return bar;
     }
 
-    /** Puts the focus on the first reading that is still to be taken. */
-    public void begin() {
-        readings.begin();
+    /** Comes in sight with the focus on the first reading that is still to be taken. */
+    @Override
+    public void setWatched(boolean now) {
+        desk.watchedProperty().set(now);
+        if (now) {
+            Platform.runLater(readings::begin);
+        }
     }
 
     private void repaint() {

@@ -16,12 +16,13 @@ import javafx.scene.layout.VBox;
 import org.capwright.desk.session.PriceDesk;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.ShopFile;
+import org.capwright.desk.session.Watched;
 import org.capwright.export.Money;
 import org.capwright.price.Price;
 import org.capwright.price.RateCard;
 
 /** What the job costs, for several numbers of caps; other ways to make it; and the shop's rates, to be edited. */
-public final class PriceView extends BorderPane {
+public final class PriceView extends BorderPane implements Watched {
     private final PriceDesk desk;
     private final FlowPane choices = new FlowPane(8, 8);
     private final PriceLines lines;
@@ -118,5 +119,10 @@ public final class PriceView extends BorderPane {
             lines.show(price);
         });
         return button;
+    }
+
+    @Override
+    public void setWatched(boolean now) {
+        desk.watchedProperty().set(now);
     }
 }

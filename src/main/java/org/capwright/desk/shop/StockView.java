@@ -25,12 +25,13 @@ import org.capwright.desk.session.Session;
 import org.capwright.desk.session.StockDesk;
 import org.capwright.desk.session.StockDesk.Nested;
 import org.capwright.desk.session.StockDesk.Wish;
+import org.capwright.desk.session.Watched;
 import org.capwright.desk.sketch.Palette;
 import org.capwright.export.Money;
 import org.capwright.stock.StockPlan;
 
 /** What the job is cut from: sheets and bars to scale; and the stock itself, to be edited. */
-public final class StockView extends BorderPane {
+public final class StockView extends BorderPane implements Watched {
     private static final double MOST_SECONDS = 60;
     private static final int MOST_CAPS = 100;
 
@@ -185,5 +186,10 @@ public final class StockView extends BorderPane {
             type.setOnAction(event -> session.type(nested.split()));
             split.getChildren().setAll(words, type);
         }
+    }
+
+    @Override
+    public void setWatched(boolean now) {
+        desk.watchedProperty().set(now);
     }
 }

@@ -7,10 +7,11 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import org.capwright.desk.session.Latest;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.session.Watched;
 import org.capwright.desk.sketch.Palette;
 
 /** The blanks, flat, or page by page as their templates will print. */
-final class BlankPages extends BorderPane {
+final class BlankPages extends BorderPane implements Watched {
     private final PagesView pages;
     private final BlanksView blanks;
     private boolean watched;
@@ -38,8 +39,8 @@ final class BlankPages extends BorderPane {
         setCenter(blanks);
     }
 
-    /** Whether it is looked at. */
-    void setWatched(boolean now) {
+    @Override
+    public void setWatched(boolean now) {
         watched = now;
         blanks.setShown(now);
         pages.setShown(now && getCenter() == pages);

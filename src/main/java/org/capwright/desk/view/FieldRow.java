@@ -66,14 +66,16 @@ final class FieldRow extends VBox {
                 session.seal();
             }
         });
-        attention.inputPathProperty().addListener((o, was, is) -> {
-            if (is.equals(input.path()) && !editor.isFocused() && isVisible() && getScene() != null) {
-                editor.requestFocus();
-            }
-        });
         session.textProperty().addListener((o, was, is) -> show());
         session.solvedProperty().addListener((o, was, is) -> show());
         show();
+    }
+
+    /** Takes the focus, if it has not got it. */
+    void begin() {
+        if (!editor.isFocused()) {
+            editor.requestFocus();
+        }
     }
 
     Input<?> input() {

@@ -1,20 +1,31 @@
 package org.capwright.desk.view;
 
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;
+import javafx.application.Platform;
 
 /**
  * Says on the error stream how long the sections took to paint, once for so many paintings: median, 99th percentile and longest, in
- * milliseconds. Off unless the program is started with {@code -Dcapwright.frames=true}.
+ * milliseconds; and how long the window took to come. Off unless the program is started with {@code -Dcapwright.frames=true}.
  */
 final class FrameLog {
+    private static final String SWITCH = "capwright.frames";
     private static final int PAINTINGS = 120;
     private static final double NANOS = 1e-6;
 
-    private final boolean on = Boolean.getBoolean("capwright.frames");
+    private final boolean on = Boolean.getBoolean(SWITCH);
     private final long[] nanos = new long[PAINTINGS];
     private int count;
     private long began;
+
+    /** Says how long after the start of the process the window stood on the screen. */
+    static void shown() {
+        if (Boolean.getBoolean(SWITCH)) {
+            Platform.runLater(() -> System.err.println(String.format(Locale.ROOT, "window: %.2f s after the start of the process",
+                    (System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime()) * 1e-3)));
+        }
+    }
 
     void painted(long took) {
         if (!on) {

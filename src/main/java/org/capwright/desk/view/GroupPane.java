@@ -25,6 +25,7 @@ final class GroupPane extends VBox {
     private final Group group;
     private final int letter;
     private final Session session;
+    private final Attention attention;
     private final Button head = new Button();
     private final VBox body = new VBox(5);
     private final List<FieldRow> rows = new ArrayList<>();
@@ -33,6 +34,35 @@ final class GroupPane extends VBox {
         this.group = group;
         this.letter = letter;
         this.session = session;
+        this.attention = attention;
+        body.getStyleClass().add("group-body");
+        head.getStyleClass().add("group-head");
+        head.setMaxWidth(Double.MAX_VALUE);
+        head.setMnemonicParsing(true);
+        head.setOnAction(event -> fold(body.isVisible()));
+        getChildren().addAll(head, body);
+        session.solvedProperty().addListener((o, was, is) -> show());
+        session.problemsProperty().addListener((o, was, is) -> show());
+        attention.inputPathProperty().addListener((o, was, is) -> {
+            if (group.inputs().stream().anyMatch(input -> input.path().equals(is))) {
+                fold(false);
+                rows.stream().filter(row -> row.input().path().equals(is)).forEach(FieldRow::begin);
+            }
+        });
+        fold(!open);
+    }
+
+    /** Puts the focus on its first field; false where it is folded. */
+    boolean begin() {
+        if (!body.isVisible() || rows.isEmpty()) {
+            return false;
+        }
+        rows.get(0).begin();
+        return true;
+    }
+
+    /** Fields are made when the group is opened for the first time: most groups of most jobs never are. */
+    private void fill() {
         for (Input<?> input : group.inputs()) {
             if (!input.path().contains("[]")) {
                 FieldRow row = new FieldRow(input, session, attention);
@@ -43,23 +73,12 @@ final class GroupPane extends VBox {
         if (group.inputs().stream().anyMatch(input -> input.path().startsWith(HoodInputs.BEADS + "["))) {
             body.getChildren().add(new BeadList(session, attention));
         }
-        body.getStyleClass().add("group-body");
-        head.getStyleClass().add("group-head");
-        head.setMaxWidth(Double.MAX_VALUE);
-        head.setMnemonicParsing(true);
-        head.setOnAction(event -> fold(body.isVisible()));
-        getChildren().addAll(head, body);
-        session.solvedProperty().addListener((o, was, is) -> show());
-        session.problemsProperty().addListener((o, was, is) -> show());
-        attention.inputPathProperty().addListener((o, was, is) -> {
-            if (rows.stream().anyMatch(row -> row.input().path().equals(is))) {
-                fold(false);
-            }
-        });
-        fold(!open);
     }
 
     void fold(boolean folded) {
+        if (!folded && body.getChildren().isEmpty()) {
+            fill();
+        }
         body.setVisible(!folded);
         body.setManaged(!folded);
         show();

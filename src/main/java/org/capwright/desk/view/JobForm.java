@@ -1,6 +1,8 @@
 package org.capwright.desk.view;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import javafx.scene.control.Label;
@@ -16,13 +18,17 @@ import org.capwright.job.Inputs;
 final class JobForm extends VBox {
     private static final double WIDTH = 330;
 
+    private final List<GroupPane> panes = new ArrayList<>();
+
     JobForm(Session session, Attention attention) {
         Label title = new Label("JOB");
         title.getStyleClass().add("pane-title");
         VBox groups = new VBox();
         Set<Character> taken = new HashSet<>();
         for (Group group : Inputs.GROUPS) {
-            groups.getChildren().add(new GroupPane(group, letter(group, taken), session, attention, group.key().equals("stack")));
+            GroupPane pane = new GroupPane(group, letter(group, taken), session, attention, group.key().equals("stack"));
+            panes.add(pane);
+            groups.getChildren().add(pane);
         }
         ScrollPane scroll = new ScrollPane(groups);
         scroll.setFitToWidth(true);
@@ -32,6 +38,11 @@ final class JobForm extends VBox {
         setPrefWidth(WIDTH);
         setMinWidth(WIDTH - 60);
         getChildren().addAll(title, scroll);
+    }
+
+    /** Puts the focus on the first field that is in sight. */
+    void begin() {
+        panes.stream().filter(GroupPane::begin).findFirst();
     }
 
     /** The first letter of its label that no group before it has, for Alt. */

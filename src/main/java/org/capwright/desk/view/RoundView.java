@@ -27,6 +27,7 @@ import javafx.scene.transform.Translate;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.session.Watched;
 import org.capwright.desk.sketch.Palette;
 import org.capwright.desk.sketch.SlabMesh;
 import org.capwright.geom.Vec2;
@@ -38,7 +39,7 @@ import org.capwright.part.PivotRod;
 import org.capwright.part.StopBar;
 
 /** The cap in the round, turned with the mouse; leaves at the same opening as everywhere. */
-final class RoundView extends BorderPane {
+final class RoundView extends BorderPane implements Watched {
     private static final int STEPS = 96;
     private static final double HOOD_OPACITY = 0.32;
     private static final int ARC_STEPS = 36;
@@ -108,8 +109,8 @@ final class RoundView extends BorderPane {
         return pane;
     }
 
-    /** Whether it is looked at; nothing is built while it is not. */
-    void setShown(boolean now) {
+    @Override
+    public void setWatched(boolean now) {
         shown = now;
         if (stale) {
             build();

@@ -1,8 +1,10 @@
 package org.capwright.desk.view;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
@@ -35,6 +37,7 @@ import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
 import org.capwright.desk.session.StockDesk;
 import org.capwright.desk.session.ToleranceDesk;
+import org.capwright.desk.session.Watched;
 import org.capwright.desk.shop.PriceView;
 import org.capwright.desk.shop.StockView;
 import org.capwright.desk.sketch.Palette;
@@ -53,6 +56,7 @@ import org.capwright.units.ShopFormat;
 /** The window: what you type at the left, what you look at in the middle, what is wrong at the right. */
 public final class Workbench {
     private static final double DEGREE = Math.toRadians(1);
+    private static final List<String> VIEWS = List.of("Swing", "Round", "Blanks", "Stock", "Fit-up", "Price");
     private static final Duration DRAFT_PAUSE = Duration.millis(700);
     private static final List<KeyCode> DIGITS = List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
 
@@ -69,9 +73,7 @@ public final class Workbench {
     private final FitDesk fit;
     private final PriceDesk price;
     private SwingView swing;
-    private BlankPages blanks;
-    private FitView fitView;
-    private RoundView round;
+    private List<Supplier<Node>> makers;
     private JobForm form;
     private SplitPane right;
     private double[] dividers = {0.25, 0.74};
@@ -100,15 +102,14 @@ public final class Workbench {
 
     private void makeParts() {
         swing = new SwingView(session, attention, palette);
-        blanks = new BlankPages(session, latest("pages"), palette);
         form = new JobForm(session, attention);
-        round = new RoundView(session, attention, palette);
-        fitView = new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, this::writeReadingSheet);
+        makers = List.of(() -> swing, () -> new RoundView(session, attention, palette), () -> new BlankPages(session, latest("pages"), palette),
+                () -> new StockView(session, stock, palette, this::writeSheets),
+                () -> new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, this::writeReadingSheet),
+                () -> new PriceView(session, price, this::writePrices));
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
-        tabs.getTabs().setAll(tab("Swing", swing), tab("Round", round), tab("Blanks", blanks),
-                tab("Stock", new StockView(session, stock, palette, this::writeSheets)),
-                tab("Fit-up", fitView),
-                tab("Price", new PriceView(session, price, this::writePrices)));
+        VIEWS.forEach(view -> tabs.getTabs().add(tab(view)));
+        tabs.getTabs().get(0).setContent(swing);
         right = new SplitPane(new CheckPane(session, attention, latest("remedies")), new BuysPane(session, attention, latest("buys")));
         right.setOrientation(Orientation.VERTICAL);
         right.setDividerPositions(0.64);
@@ -116,6 +117,10 @@ public final class Workbench {
         right.setPrefWidth(340);
         right.setMinWidth(240);
         all.getItems().setAll(form, tabs, right);
+        String kept = folder.settings().getOrDefault("dividers", "");
+        if (kept.matches("0\\.\\d{4} 0\\.\\d{4}")) {
+            dividers = Arrays.stream(kept.split(" ")).mapToDouble(Double::parseDouble).toArray();
+        }
         all.setDividerPositions(dividers);
         SplitPane.setResizableWithParent(form, false);
         SplitPane.setResizableWithParent(right, false);
@@ -135,8 +140,8 @@ public final class Workbench {
         }
     }
 
-    private static Tab tab(String name, Node content) {
-        Tab tab = new Tab(name, content);
+    private static Tab tab(String name) {
+        Tab tab = new Tab(name);
         tab.setId("tab-" + name.toLowerCase(Locale.ROOT));
         return tab;
     }
@@ -155,22 +160,19 @@ public final class Workbench {
         session.textProperty().addListener((o, was, is) -> draftPause.playFromStart());
     }
 
-    /** Only what is looked at is worked out. */
+    /** A view is made when it is first looked at, and only what is looked at is worked out. */
     private void watch(int index) {
-        String view = tabs.getTabs().get(index).getText();
-        blanks.setWatched(view.equals("Blanks"));
-        round.setShown(view.equals("Round"));
-        stock.watchedProperty().set(view.equals("Stock"));
-        fit.watchedProperty().set(view.equals("Fit-up"));
-        price.watchedProperty().set(view.equals("Price"));
-        // the tab is shown first
-        Platform.runLater(() -> {
-            Node shown = tabs.getTabs().get(index).getContent();
-            Sketch.refresh(shown);
-            if (shown == fitView) {
-                fitView.begin();
+        Tab shown = tabs.getTabs().get(index);
+        if (shown.getContent() == null) {
+            shown.setContent(makers.get(index).get());
+        }
+        for (Tab tab : tabs.getTabs()) {
+            if (tab.getContent() instanceof Watched view) {
+                view.setWatched(tab == shown);
             }
-        });
+        }
+        // the tab is shown first
+        Platform.runLater(() -> Sketch.refresh(shown.getContent()));
     }
 
     /**
@@ -198,6 +200,11 @@ public final class Workbench {
         session.fileProperty().addListener((o, was, is) -> title(stage));
         title(stage);
         stage.show();
+        String view = folder.settings().getOrDefault("view", "");
+        if (view.matches("[0-5]")) {
+            tabs.getSelectionModel().select(Integer.parseInt(view));
+        }
+        FrameLog.shown();
     }
 
     private void title(Stage stage) {
@@ -212,6 +219,9 @@ public final class Workbench {
     private void keep(Scene scene) {
         folder.keep("width", Long.toString(Math.round(scene.getWidth())));
         folder.keep("height", Long.toString(Math.round(scene.getHeight())));
+        folder.keep("view", Integer.toString(tabs.getSelectionModel().getSelectedIndex()));
+        double[] kept = all.getItems().size() > 1 ? all.getDividerPositions() : dividers;
+        folder.keep("dividers", String.format(Locale.ROOT, "%.4f %.4f", kept[0], kept[1]));
         session.fileProperty().get().ifPresent(path -> folder.keep("last", path.toAbsolutePath().toString()));
         folder.dropDraft();
     }
@@ -281,6 +291,12 @@ public final class Workbench {
             shortcut(scene, DIGITS.get(i), () -> tabs.getSelectionModel().select(index));
         }
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::plainKey);
+        // not a filter: Escape first belongs to what is being typed
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ESCAPE) {
+                form.begin();
+            }
+        });
     }
 
     private static void shortcut(Scene scene, KeyCode code, Runnable action) {
@@ -305,7 +321,6 @@ public final class Workbench {
         switch (event.getCode()) {
             case F1 -> help();
             case F2 -> wide();
-            case ESCAPE -> form.requestFocus();
             case SPACE -> {
                 if (!writing && tabs.getSelectionModel().getSelectedIndex() < 2 && !(root.getScene().getFocusOwner() instanceof ButtonBase)) {
                     swing.playOrStop();
