@@ -127,6 +127,15 @@ final class LeafBlank {
         drawing.station(Station.bottom(leaf.rodAxisMm(), hinge.center().y(), "rod axis"));
         drawing.station(Station.bottom(leaf.blankFreeEdgeMm(), 0, "free edge of the blank"));
         drawing.station(Station.left(0, leaf.rodAxisMm(), "middle"));
-        drawing.station(Station.left(hinge.chordLip().y(), hinge.chordLip().x(), "end of hinge flange"));
+        for (int side : new int[] {-1, 1}) {
+            drawing.station(Station.left(side * hinge.chordLip().y(), hinge.chordLip().x(), "end of hinge flange"));
+        }
+        double top = outline().bounds().maxY();
+        drawing.station(Station.left(top, hinge.curveLip().x(), "upper edge"));
+        leaf.freeRelief().ifPresent(free -> {
+            drawing.station(Station.bottom(free.center().x(), -free.center().y(), "free edge bend"));
+            drawing.station(Station.left(free.chordLip().y(), free.chordLip().x(), "end of free flange"));
+            drawing.station(Station.left(-free.chordLip().y(), free.chordLip().x(), "end of free flange"));
+        });
     }
 }

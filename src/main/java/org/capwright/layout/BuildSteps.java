@@ -3,6 +3,7 @@ package org.capwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.capwright.blank.Writing;
 import org.capwright.job.RodInputs;
 import org.capwright.job.StackInputs;
@@ -83,7 +84,7 @@ public final class BuildSteps {
         }
         rolled(actions, cap.sleeve().flat(), cap.sleeve().insideRadiusMm(), cap.sleeve().outsideRadiusMm());
         actions.add("Rim card slides along the rim without light under it.");
-        step("Sleeve", actions, welding(cap.sleeve().sheet()));
+        step("Sleeve", actions, Welding.cautions(cap.sleeve().sheet().metal()));
     }
 
     private void hood() {
@@ -93,7 +94,7 @@ public final class BuildSteps {
         actions.add("Drill " + standoff.count() * standoff.rivets().each() + " rivet holes " + decimal(standoff.rivets().holeMm())
                 + "; cut the bushing holes to the template: they are not round in the flat.");
         rolled(actions, cap.hood().flat(), cap.hood().insideRadiusMm(), cap.hood().outsideRadiusMm());
-        step("Hood", actions, welding(cap.hood().sheet()));
+        step("Hood", actions, Welding.cautions(cap.hood().sheet().metal()));
     }
 
     private String cut(CylinderFlat flat) {
@@ -104,14 +105,19 @@ public final class BuildSteps {
 
     private void rolled(List<String> actions, CylinderFlat flat, double insideMm, double outsideMm) {
         actions.add("Roll to inside diameter " + length(2 * insideMm) + ".");
-        actions.add("Close the seam at " + format.angle(Angle.ofRad(flat.seamAzimuthRad())) + ": " + seam(flat)
-                + ". Tape round the outside reads "
+        actions.add("Close " + seams(flat) + ": " + seam(flat) + ". Tape round the outside reads "
                 + length(2 * Math.PI * outsideMm) + ".");
         for (PlacedBead bead : flat.beads()) {
             actions.add("Bead " + (bead.inward() ? "inwards" : "outwards") + ", " + length(bead.bead().widthMm()) + " wide, "
                     + length(bead.bead().depthMm()) + " deep, middle " + length(bead.aboveFootMm())
                             + " above the foot when formed.");
         }
+    }
+
+    private String seams(CylinderFlat flat) {
+        String first = format.angle(Angle.ofRad(flat.seamAzimuthRad()));
+        return flat.pieces() == 1 ? "the seam at " + first : flat.pieces() + " seams, the first at " + first + ", then every "
+                + format.angle(Angle.ofRad(2 * Math.PI / flat.pieces()));
     }
 
     private String seam(CylinderFlat flat) {
@@ -130,14 +136,13 @@ public final class BuildSteps {
                             + ".");
             for (int i = 0; i < leaf.shrink().passes().size(); i++) {
                 Shrink.Pass pass = leaf.shrink().passes().get(i);
-                actions.add("Curve, pass " + (i + 1) + ": turn to " + format.angle(Angle.ofRad(pass.turnRad()))
-                        + "; the lip then measures "
-                        + length(pass.lipArcMm()) + " along its arcs (estimate). Hold the card against it.");
+                actions.add("Curve, pass " + (i + 1) + ": turn to " + format.angle(Angle.ofRad(pass.turnRad())) + ", its card fits;"
+                        + " the lip then measures " + length(pass.lipArcMm()) + " along its arcs (estimate).");
             }
             actions.add("In all gather " + length(leaf.shrink().takeUpMm()) + ", about " + leaf.shrink().crimps()
                     + " crimps. Lip card fits.");
             actions.add("Weld the flange corners; grind flush.");
-            step("Leaf " + leaf.number() + ", two alike", actions, welding(leaf.sheet()));
+            step("Leaf " + leaf.number() + ", two alike", actions, Welding.cautions(leaf.sheet().metal()));
         }
     }
 
@@ -151,7 +156,7 @@ public final class BuildSteps {
                             + length(gutter.endRadiusMm()
                     - cap.sleeve().outsideRadiusMm()) + " past the sleeve on both sides.",
                             "Weld and seal round both mouths; pour water in: it leaves"
-                    + " by the spouts only."), welding(gutter.sheet()));
+                    + " by the spouts only."), Welding.cautions(gutter.sheet().metal()));
         }
     }
 
@@ -167,26 +172,27 @@ public final class BuildSteps {
                 "Rivet to the hood, first at " + format.angle(Angle.ofRad(standoff.firstRad())) + ", rivets "
                         + length(standoff.rivets().diameterMm()) + ".",
                 "Set the hood over the sleeve, its foot " + length(cap.hood().belowRimMm()) + " below the rim; gap " + length(gap)
-                        + " at every standoff. Tack only: the trial fit comes first."), welding(standoff.sheet()));
+                        + " at every standoff. Tack only: the trial fit comes first."), Welding.cautions(standoff.sheet().metal()));
     }
 
     private void rods() {
         List<String> actions = new ArrayList<>();
         for (Doubler plate : cap.doublers()) {
-            actions.add("Doubler " + plate.number() + ": weld square to the rods, inner face " + length(plate.faceYMm())
-                    + " from the middle; fill the gaps"
-                    + " at its ends. Press the bushings in, flanges outside.");
+            int quantity = 2 * Cap.mirrored(plate.number());
+            actions.add("Doubler " + plate.number() + ": cut " + quantity + " to the template; weld square to the rods, inner face "
+                    + length(plate.faceYMm()) + " from the middle; fill the gaps at the ends. Press the bushings in, flanges outside.");
         }
         for (PivotRod rod : cap.rods()) {
             Leaf leaf = cap.leaves().get(rod.number() - 1);
-            actions.add("Pivot rod " + rod.number() + ": cut 2 to " + length(rod.lengthMm()) + "; axis "
-                    + length(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm())
-                    + " from the hinge edge, " + length(rod.axisZMm())
-                            + " above the rim. Stitch weld along both sides of each leaf.");
+            actions.add("Pivot rod " + rod.number() + ": cut 2 to " + length(rod.lengthMm()) + "; thread each through its bushings from"
+                    + " outside. Axis " + length(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm())
+                    + " from the hinge edge, " + length(rod.axisZMm()) + " above the rim.");
         }
-        actions.add("Thread rods through the bushings; end play " + length(cap.job().get(RodInputs.END_PLAY).mm())
-                + " each side; then weld the washers, bushings kept cool.");
-        step("Doublers, bushings, rods", actions, List.of(PINCH));
+        actions.add("Lay the leaves closed on the rim under their rods, " + length(2 * cap.leaves().get(0).slab().hingeEdgeMm())
+                + " between the hinge edges of the middle pair; tack each rod to its leaf.");
+        actions.add("Slip the washers on; end play " + length(cap.job().get(RodInputs.END_PLAY).mm()) + " each side; tack them.");
+        step("Doublers, bushings, rods", actions, pinchAndWelding(cap.doublers().get(0).metal(), cap.rods().get(0).metal(),
+                cap.leaves().get(0).sheet().metal()));
     }
 
     private void trialFit() {
@@ -200,46 +206,46 @@ public final class BuildSteps {
                     leaf.number(), length(hood.leastMm()), format.angle(Angle.ofRad(hood.openRad())),
                             length(Math.abs(hood.where().y())),
                     length(Math.abs(hood.where().z())) + (hood.where().z() < 0 ? " below" : " above")));
-            actions.add("Heel to gutter wall, least " + length(swing.least(Pair.HEEL_WALL, leaf.number()).leastMm())
-                    + "; to the floor, least "
+            actions.add("Leaf " + leaf.number() + ", heel to gutter wall: least " + length(swing.least(Pair.HEEL_WALL, leaf.number()).leastMm())
+                    + "; to the floor: least "
                     + length(swing.least(Pair.HEEL_FLOOR, leaf.number()).leastMm()) + ".");
         }
         actions.add("Every leaf swings from closed past " + format.angle(Angle.ofRad(cap.stopRad()))
                 + " without touching, and falls back by itself.");
-        actions.add("Only now weld the standoffs out.");
-        step("Trial fit, before tacks become welds", actions, List.of(PINCH));
+        actions.add("Only now weld the standoffs out, stitch weld the rods along both sides, weld the washers, bushings kept cool.");
+        actions.add("Swing every leaf once more: welds draw.");
+        step("Trial fit, before tacks become welds", actions, pinchAndWelding(cap.standoff().sheet().metal(),
+                cap.leaves().get(0).sheet().metal(), cap.rods().get(0).metal()));
     }
 
     private void stops() {
         for (StopBar bar : cap.stops()) {
             step("Stop bar " + bar.number() + count(Cap.mirrored(bar.number())),
-                    List.of("Bend legs down: outside width " + length(2 * bar.halfWidthMm())
+                    List.of("Cut " + length(bar.blankLengthMm()) + " x " + length(bar.flat().widthMm())
+                    + ", ends to the template. Bend legs down: outside width " + length(2 * bar.halfWidthMm())
                     + ", legs " + length(bar.depthMm()) + "; lower corners " + length(bar.cornerZMm()) + " above the rim.",
                     "Clamp, open each leaf against it: the stop card (" + format.angle(Angle.ofRad(cap.stopRad()))
                             + ") fits. Then weld to the hood."),
-                    List.of(PINCH));
+                    pinchAndWelding(bar.sheet().metal()));
         }
     }
 
     private void finish() {
-        step("Finish", List.of("Deburr, clean, restore the coating at welds; seal the annulus seams.", "Weigh: about "
-                + format.mass(cap.massKg())
-                + " and rivets, welds and sealant. Plan the lift by the weighed figure.",
-                        "Fill in the sign-off sheet; name, date."),
+        Stream<Metal> metals = Stream.of(cap.sleeve().sheet(), cap.hood().sheet(), cap.leaves().get(0).sheet()).map(Sheet::metal);
+        step("Finish", List.of("Deburr and clean; " + Welding.after(metals) + ". Seal the laps.",
+                "Weigh: about " + format.mass(cap.massKg())
+                        + " and rivets, welds and sealant. Plan the lift by the weighed figure.",
+                "Fill in the sign-off sheet; name, date."),
                 List.of("Roof edge, lifting and wind need their own plan (29 CFR 1910.28, 1926.501).", "Lock the fan out before reaching in (29 CFR 1910.147).",
                         "Wind, snow, anchorage and fire rules: local codes and licensed practice."));
     }
 
-    private static String count(int quantity) {
-        return quantity == 1 ? "" : ", " + quantity + " alike";
+    private static List<String> pinchAndWelding(Metal... metals) {
+        return Stream.concat(Stream.of(PINCH), Welding.cautions(metals).stream()).toList();
     }
 
-    private List<String> welding(Sheet sheet) {
-        if (sheet.metal() == Metal.GALVANIZED) {
-            return List.of("Zinc fume: take the coating off at the weld, extraction on (29 CFR 1910.252).");
-        }
-        boolean stainless = sheet.metal() == Metal.STAINLESS_304 || sheet.metal() == Metal.STAINLESS_316;
-        return stainless ? List.of("Welding stainless gives off chromium(VI): extraction on (29 CFR 1910.1026).") : List.of();
+    private static String count(int quantity) {
+        return quantity == 1 ? "" : quantity == 2 ? ", two alike" : ", " + quantity + " alike";
     }
 
     private void step(String title, List<String> actions, List<String> cautions) {

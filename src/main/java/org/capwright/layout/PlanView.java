@@ -19,7 +19,7 @@ final class PlanView {
     private final Cap cap;
     private final PartList parts;
     private final ShopFormat format;
-    private final View.Builder view = new View.Builder("plan, seen from above; 0 deg to the right, angles run counterclockwise");
+    private final View.Builder view = new View.Builder("plan, seen from above", "0 deg to the right, angles run counterclockwise");
 
     private PlanView(Cap cap, PartList parts, ShopFormat format) {
         this.cap = cap;

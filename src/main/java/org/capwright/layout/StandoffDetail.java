@@ -27,7 +27,7 @@ final class StandoffDetail {
 
     static View of(Cap cap, PartList parts, ShopFormat format) {
         Standoff standoff = cap.standoff();
-        View.Builder view = new View.Builder("standoff, seen from above, its web to the right of the stack's axis");
+        View.Builder view = new View.Builder("standoff, seen from above", "its web to the right of the stack's axis");
         view.add(LineKind.OUTLINE, bracket(standoff));
         wall(view, cap.sleeve().insideRadiusMm(), standoff);
         wall(view, cap.sleeve().outsideRadiusMm(), standoff);

@@ -19,9 +19,12 @@ final class Flow {
         List<PrintPage> pages = new ArrayList<>();
         List<Placed> page = new ArrayList<>();
         double top = area.maxY();
-        for (Block block : blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
             double height = block.heightMm(typeface, area.width());
-            if (top - height < area.minY() && !page.isEmpty()) {
+            double together = together(blocks.subList(i, blocks.size()), typeface, area.width());
+            boolean apart = together <= area.height() && top - together < area.minY();
+            if ((apart || top - height < area.minY()) && !page.isEmpty()) {
                 pages.add(page(List.copyOf(page), paper, title, subtitle, typeface));
                 page.clear();
                 top = area.maxY();
@@ -35,6 +38,18 @@ final class Flow {
         }
         pages.add(page(List.copyOf(page), paper, title, subtitle, typeface));
         return pages;
+    }
+
+    /** Height of a block and of what must stay with it. */
+    private static double together(List<Block> blocks, Typeface typeface, double widthMm) throws IOException {
+        double height = 0;
+        for (Block block : blocks) {
+            height += block.heightMm(typeface, widthMm);
+            if (!block.keepsWithNext()) {
+                break;
+            }
+        }
+        return height;
     }
 
     private static PrintPage page(List<Placed> placed, Paper paper, String title, String subtitle, Typeface typeface) {

@@ -68,23 +68,28 @@ public final class StripBook {
         }
     }
 
-    /** A tile of a strip on its row. */
-    private record Row(StationStrip strip, Tile tile) {
+    /** A tile of a strip on its row: the row's upper edge and height. */
+    private record Row(StationStrip strip, Tile tile, double top, double heightMm) {
     }
 
-    private List<PrintPage> pages(List<StationStrip> strips, Typeface typeface) throws IOException {
-        double height = rowMm(strips, typeface);
-        int perPage = perPage(area, height);
-        List<Row> rows = strips.stream().flatMap(strip -> tiles(strip).stream().map(tile -> new Row(strip, tile))).toList();
+    private List<PrintPage> pages(List<StationStrip> strips, Typeface typeface) {
         List<PrintPage> pages = new ArrayList<>();
-        for (int first = 0; first < rows.size(); first += perPage) {
-            pages.add(page(rows.subList(first, Math.min(rows.size(), first + perPage)), height));
+        List<Row> page = new ArrayList<>();
+        double top = area.maxY();
+        for (StationStrip strip : strips) {
+            double height = rowMm(strip, typeface);
+            for (Tile tile : tiles(strip)) {
+                if (top - height < area.minY() && !page.isEmpty()) {
+                    pages.add(page(List.copyOf(page)));
+                    page.clear();
+                    top = area.maxY();
+                }
+                page.add(new Row(strip, tile, top, height));
+                top -= height + GAP_MM;
+            }
         }
+        pages.add(page(List.copyOf(page)));
         return pages;
-    }
-
-    private static int perPage(Bounds area, double rowMm) {
-        return Math.max(1, (int) Math.floor((area.height() + GAP_MM) / (rowMm + GAP_MM)));
     }
 
     private List<Tile> tiles(StationStrip strip) {
@@ -98,13 +103,8 @@ public final class StripBook {
         return tiles;
     }
 
-    private double rowMm(List<StationStrip> strips, Typeface typeface) throws IOException {
-        double longest = 0;
-        for (StationStrip strip : strips) {
-            for (StationStrip.Mark mark : strip.marks()) {
-                longest = Math.max(longest, typeface.widthMm(TEXT_MM, words(mark)));
-            }
-        }
+    private double rowMm(StationStrip strip, Typeface typeface) {
+        double longest = strip.marks().stream().mapToDouble(mark -> typeface.widthMm(TEXT_MM, words(mark))).max().orElse(0);
         return TITLE_MM + TICK_MM + LEADER_MM + longest + 1;
     }
 
@@ -112,14 +112,12 @@ public final class StripBook {
         return format.length(Length.ofMm(mark.atMm())) + "  " + mark.what();
     }
 
-    private PrintPage page(List<Row> rows, double rowMm) {
+    private PrintPage page(List<Row> rows) {
         return new PrintPage(widthMm, heightMm, "Station strips, true size",
                 "lay tiles by their crosses; distances run from each strip's"
                 + " left end; paper adds about 0.3 mm to a whole turn", (canvas, box) -> {
-                    double top = box.maxY();
                     for (Row row : rows) {
-                        paint(canvas, row.strip(), row.tile(), box.minX() + 1, top, rowMm);
-                        top -= rowMm + GAP_MM;
+                        paint(canvas, row.strip(), row.tile(), box.minX() + 1, row.top(), row.heightMm());
                     }
                 });
     }
