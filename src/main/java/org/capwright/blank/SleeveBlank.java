@@ -112,7 +112,7 @@ final class SleeveBlank {
             for (double x : piece.stations(standoff.innerAzimuthRad(i))) {
                 drawing.mark(Path.polyline(List.of(new Vec2(x - half, foot), new Vec2(x + half, foot), new Vec2(x + half, top),
                         new Vec2(x - half, top)), true));
-                drawing.station(Station.bottom(x, top, "middle of standoff's inner flange"));
+                drawing.station(Station.bottom(x, top, "middle of a standoff"));
             }
         }
         drawing.station(Station.left(top, sleeve.flat().lengthMm(), "top of standoffs"));

@@ -51,7 +51,8 @@ public record PartList(List<Item> items) {
                 + ", " + parts.length(rod.lengthMm()) + " long"));
         parts.bought("bushing", 4 * cap.rods().size(), "bore " + parts.length(cap.bushing().boreMm()) + ", outside "
                 + parts.length(cap.bushing().outsideMm()));
-        parts.metal("washer", 4 * cap.rods().size(), cap.washer().metal(), parts.thick(cap.washer().thicknessMm()));
+        parts.metal("washer", 4 * cap.rods().size(), cap.washer().metal(), "outside "
+                + parts.length(cap.washer().outsideMm()) + ", " + parts.thick(cap.washer().thicknessMm()));
         cap.doublers().forEach(plate -> parts.metal("doubler " + plate.number(), 2 * Cap.mirrored(plate.number()), plate.metal(),
                 parts.thick(plate.thicknessMm())));
         cap.gutters().forEach(gutter -> parts.sheet("gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet()));

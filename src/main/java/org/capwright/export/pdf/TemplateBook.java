@@ -79,7 +79,7 @@ public final class TemplateBook {
     private void collect(Typeface typeface) throws IOException {
         for (Blank blank : blanks) {
             int first = pages.size();
-            add(blank);
+            add(blank, typeface);
             IntStream.range(first, pages.size()).forEach(index -> note(blank.name(), index));
         }
         for (SharedPages.Shared shared : SharedPages.pages(small, paper, typeface)) {
@@ -93,15 +93,15 @@ public final class TemplateBook {
         where.computeIfAbsent(part, name -> new TreeSet<>()).add(index + 2);
     }
 
-    private void add(Blank blank) {
+    private void add(Blank blank, Typeface typeface) {
         if (SharedPages.fits(blank.drawing().bounds(), paper)) {
             small.add(new SharedPages.Item(blank.name(), captions(blank), blank.drawing(), blank.drawing().bounds()));
         } else if (blank.detailsOnly() && !whole) {
-            pages.add(DimensionedPage.of(blank, Optional.empty(), paper, format, subtitle(blank)));
+            pages.add(DimensionedPage.of(blank, Optional.empty(), paper, typeface, format, subtitle(blank)));
             details(blank);
         } else {
             Tiling tiling = paper == Paper.ONE ? TilePages.onePage(blank) : TilePages.tiling(blank, paper);
-            pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, format,
+            pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, typeface, format,
                     subtitle(blank)));
             pages.addAll(TilePages.pages(blank, tiling, subtitle(blank)));
         }

@@ -83,11 +83,11 @@ class StripBookTest {
         double start = 0;
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
             for (int page = 0; page < document.getNumberOfPages(); page++) {
-                List<Strokes.Line> lines = Strokes.of(document.getPage(page)).lines();
-                List<Strokes.Line> bases = lines.stream().filter(line -> Math.abs(line.penMm() - DrawingStyle.WIDE_MM) < 0.01
+                List<PageStrokes.Line> lines = PageStrokes.lines(document.getPage(page));
+                List<PageStrokes.Line> bases = lines.stream().filter(line -> Math.abs(line.penMm() - DrawingStyle.WIDE_MM) < 0.01
                         && line.dy() < 0.01)
                         .sorted(Comparator.comparingDouble(line -> -line.from().y())).toList();
-                for (Strokes.Line base : bases) {
+                for (PageStrokes.Line base : bases) {
                     double left = base.from().x();
                     double from = start;
                     lines.stream().filter(line -> Math.abs(line.dy() - StripBook.TICK_MM) < 0.01 && line.dx() < 0.01
