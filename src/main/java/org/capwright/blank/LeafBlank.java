@@ -108,7 +108,7 @@ final class LeafBlank {
         double end = Math.sqrt(bendRadiusMm * bendRadiusMm - leaf.rodAxisMm() * leaf.rodAxisMm());
         drawing.mark(Path.line(new Vec2(leaf.rodAxisMm(), -end), new Vec2(leaf.rodAxisMm(), end)));
         double beside = leaf.rodAxisMm() + leaf.rodRadiusMm() + 2 * Writing.CLEAR_MM + Writing.TEXT_MM;
-        drawing.label(Writing.up(new Vec2(beside, -leaf.hingeCorner().yMm() / 2), "rod, welded on this face, diameter "
+        drawing.label(Writing.up(new Vec2(beside, -leaf.hingeCorner().yMm() / 2), "rod, fixed on this face, diameter "
                 + writing.length(2 * leaf.rodRadiusMm())));
     }
 

@@ -104,6 +104,23 @@ class LayoutTest {
                 .allMatch(step -> step.cautions().toString().contains("fume"));
     }
 
+    /** Four leaves: the middle gutter's notches are not as deep as those of the outer gutters. */
+    @Test
+    void notchesAreNamedByTheirGutters() {
+        Cap four = Cap.solve(Jobs.kilnWith(Map.of("stack.outsideDiameter", "36 in", "leaves.count", "4", "gutter.insideWidth", "auto",
+                "gutter.depth", "auto", "hood.aboveRim", "auto", "hood.beads[1].fromTop", "3 in")));
+        List<String> actions = BuildSteps.of(four).stream().flatMap(step -> step.actions().stream()).toList();
+        assertThat(actions).anyMatch(text -> text.startsWith("Cut 2 notches for the mouths of gutter 1, "))
+                .anyMatch(text -> text.startsWith("Cut 4 notches for the mouths of gutter 2, "));
+    }
+
+    @Test
+    void aluminiumIsNotWeldedToSteel() {
+        Cap light = Cap.solve(Jobs.kilnWith(Map.of("leaves.metal", "aluminium")));
+        assertThat(BuildSteps.of(light).toString()).contains("can't be welded to each other").doesNotContain("stitch weld");
+        assertThat(BuildSteps.of(cap).toString()).contains("stitch weld");
+    }
+
     /** A finish that fits the metal: a coating is restored only where there is one. */
     @Test
     void finishFitsTheMetal() {

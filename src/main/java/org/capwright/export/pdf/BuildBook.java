@@ -52,7 +52,7 @@ public final class BuildBook {
      */
     public static void writeSignOff(Path file, List<SignOff.Row> rows, PrintSetup setup, JobTag tag) throws IOException {
         List<List<String>> cells = rows.stream().map(row -> List.of(row.what(), row.nominal(), row.tolerance(), "", "")).toList();
-        List<Block> blocks = new ArrayList<>(TableBlocks.ruled(List.of(0.4, 0.17, 0.17, 0.16, 0.1),
+        List<Block> blocks = new ArrayList<>(TableBlocks.ruled(List.of(0.38, 0.16, 0.2, 0.16, 0.1),
                 List.of("what", "nominal", "tolerance or limit", "measured", "initials"), cells));
         blocks.add(new Block.Paragraph("Tolerances: lengths ISO 2768-1 class c (from memory); bores EN 1506, plus only (one copy);"
                 + " bends common practice, no source; limits are the job's own.", 2.2, 4, true));

@@ -13,7 +13,8 @@ final class LineBreaks {
     private static final Pattern WITHIN_MEASURE = Pattern.compile("(?<=\\d) (?=\\d+/\\d)"
             + "|(?<=\\d) (?=(?:in|mm|m|ft|deg|lb|kg|Pa|MPa|F|C|ga|%)(?![A-Za-z]))"
             + "|(?<=\\bin) (?=[+-]\\.\\d|w\\.g\\.)|(?<= [+\\u00b1-]) (?=\\d)"
-            // a standard and its number
+            // a part, a standard and its number
+            + "|(?<=\\b(?:leaf|rod|gutter|doubler|bar)) (?=\\d)"
             + "|(?<=NFPA|ISO|EN|CFR) (?=\\d)|(?<=\\d) (?=CFR)");
 
     private final Typeface typeface;
