@@ -46,15 +46,20 @@ final class ChannelBlank {
         drawing.station(Station.left(flat.bendLineMm(), endMm, "bend " + direction));
         drawing.station(Station.left(half, endMm, "upper edge"));
         drawing.station(Station.bottom(endMm, half, "end"));
-        corner(drawing, upperEndMm, half, endMm, "upper");
-        corner(drawing, lowerEndMm, -half, endMm, "lower");
+        if (Math.abs(upperEndMm - lowerEndMm) < LEAST_STEP_MM) {
+            corner(drawing, lowerEndMm, -half, endMm, "both edges begin", "both edges end");
+        } else {
+            corner(drawing, upperEndMm, half, endMm, "upper edge begins", "upper edge ends");
+            corner(drawing, lowerEndMm, -half, endMm, "lower edge begins", "lower edge ends");
+        }
     }
 
     /** Where an edge is shorter than the whole. */
-    private static void corner(Drawing.Builder drawing, double cornerMm, double edgeMm, double endMm, String which) {
+    private static void corner(Drawing.Builder drawing, double cornerMm, double edgeMm, double endMm, String begins,
+            String ends) {
         if (endMm - cornerMm > LEAST_STEP_MM) {
-            drawing.station(Station.bottom(-cornerMm, edgeMm, which + " edge begins"));
-            drawing.station(Station.bottom(cornerMm, edgeMm, which + " edge ends"));
+            drawing.station(Station.bottom(-cornerMm, edgeMm, begins));
+            drawing.station(Station.bottom(cornerMm, edgeMm, ends));
         }
     }
 }

@@ -10,7 +10,7 @@ import org.capwright.units.ShopFormat;
 
 /** A page with a whole blank, not to scale, its running dimensions, and where its tiles lie if it has any. */
 final class DimensionedPage {
-    private static final double NOTES_MM = 26;
+    private static final double BELOW_NOTES_MM = 6;
     private static final double TEXT_MM = 2.6;
     private static final double LINE_MM = 4.6;
     private static final double NAME_MM = 3;
@@ -50,7 +50,8 @@ final class DimensionedPage {
     }
 
     private Bounds box(Bounds area) {
-        return new Bounds(area.minX() + leftMm, area.minY() + belowMm, area.maxX() - 4, area.maxY() - NOTES_MM);
+        return new Bounds(area.minX() + leftMm, area.minY() + belowMm, area.maxX() - 4,
+                area.maxY() - (blank.notes().size() + (tiling.isPresent() ? 2 : 1)) * LINE_MM - BELOW_NOTES_MM);
     }
 
     private void paint(Canvas canvas, Bounds area) throws IOException {

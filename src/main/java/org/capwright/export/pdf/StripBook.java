@@ -23,6 +23,8 @@ public final class StripBook {
     private static final double PITCH_MM = 3.7;
     private static final double TITLE_MM = 5;
     private static final double CROSS_MM = 2.5;
+    private static final double CROSS_CLEAR_MM = CROSS_MM + 0.7;
+    private static final double CROSS_STEP_MM = 0.5;
     private static final double AROUND_MM = 12;
     private static final double NUMBER_MM = 1.8;
     private static final double GAP_MM = 4;
@@ -77,8 +79,8 @@ public final class StripBook {
         List<Row> page = new ArrayList<>();
         double top = area.maxY();
         for (StationStrip strip : strips) {
-            double height = rowMm(strip, typeface);
             for (Tile tile : tiles(strip)) {
+                double height = rowMm(strip, tile, typeface);
                 if (top - height < area.minY() && !page.isEmpty()) {
                     pages.add(page(List.copyOf(page)));
                     page.clear();
@@ -103,9 +105,14 @@ public final class StripBook {
         return tiles;
     }
 
-    private double rowMm(StationStrip strip, Typeface typeface) {
-        double longest = strip.marks().stream().mapToDouble(mark -> typeface.widthMm(TEXT_MM, words(mark))).max().orElse(0);
+    private double rowMm(StationStrip strip, Tile tile, Typeface typeface) {
+        double longest = owned(strip, tile).stream().mapToDouble(mark -> typeface.widthMm(TEXT_MM, words(mark))).max().orElse(0);
         return TITLE_MM + TICK_MM + LEADER_MM + longest + 1;
+    }
+
+    /** The marks that are named on a tile. */
+    private static List<StationStrip.Mark> owned(StationStrip strip, Tile tile) {
+        return strip.marks().stream().filter(mark -> tile.owns(mark.atMm())).toList();
     }
 
     private String words(StationStrip.Mark mark) {
@@ -133,11 +140,27 @@ public final class StripBook {
         ticks(canvas, strip, tile, x, base);
         labels(canvas, strip, tile, x, base);
         if (tile.number() > 1) {
-            cross(canvas, x + tile.fromMm() + OVERLAP_MM / 2, base + TICK_MM / 2, tile.number() - 1);
+            cross(canvas, x + crossMm(strip, tile.fromMm() + OVERLAP_MM / 2), base + TICK_MM / 2, tile.number() - 1);
         }
         if (tile.number() < tile.count()) {
-            cross(canvas, x + tile.toMm() - OVERLAP_MM / 2, base + TICK_MM / 2, tile.number());
+            cross(canvas, x + crossMm(strip, tile.toMm() - OVERLAP_MM / 2), base + TICK_MM / 2, tile.number());
         }
+    }
+
+    /** Where a cross stands: in the middle of an overlap, or as near to it as keeps it off the stations' lines. */
+    private static double crossMm(StationStrip strip, double middleMm) {
+        double best = middleMm;
+        double most = OVERLAP_MM / 2 - CROSS_MM;
+        for (double off = 0; off <= most && room(strip, best) < CROSS_CLEAR_MM; off += CROSS_STEP_MM) {
+            for (double at : new double[] {middleMm - off, middleMm + off}) {
+                best = room(strip, at) > room(strip, best) + 1e-9 ? at : best;
+            }
+        }
+        return best;
+    }
+
+    private static double room(StationStrip strip, double atMm) {
+        return strip.marks().stream().mapToDouble(mark -> Math.abs(mark.atMm() - atMm)).min().orElse(Double.MAX_VALUE);
     }
 
     private static void ticks(Canvas canvas, StationStrip strip, Tile tile, double x, double base) throws IOException {
@@ -150,7 +173,7 @@ public final class StripBook {
     }
 
     private void labels(Canvas canvas, StationStrip strip, Tile tile, double x, double base) throws IOException {
-        List<StationStrip.Mark> marks = strip.marks().stream().filter(mark -> tile.owns(mark.atMm())).toList();
+        List<StationStrip.Mark> marks = owned(strip, tile);
         List<Double> wanted = marks.stream().map(mark -> x + mark.atMm()).toList();
         List<Double> placed = LabelSpread.within(LabelSpread.spread(wanted, PITCH_MM), PITCH_MM, area.minX() + PITCH_MM / 2,
                 area.maxX() - PITCH_MM / 2);
