@@ -61,7 +61,8 @@ final class SleeveBlank {
             for (double middle : piece.stations((notch.fromRad() + notch.toRad()) / 2)) {
                 addNotch(notches, new CylinderPiece.Notch(notch.gutter(), middle - half, middle + half, bottom), length);
                 // a notch across the seam shows at the other end too
-                addNotch(notches, new CylinderPiece.Notch(notch.gutter(), middle - girth - half, middle - girth + half, bottom), length);
+                addNotch(notches, new CylinderPiece.Notch(notch.gutter(), middle - girth - half, middle - girth + half,
+                        bottom), length);
             }
         }
         notches.sort(Comparator.comparingDouble(CylinderPiece.Notch::fromMm));

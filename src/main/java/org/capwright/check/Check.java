@@ -55,6 +55,15 @@ public record Check(String id, String words, Quantity quantity, double value, Li
     }
 
     /**
+     * What it is, why it matters and how to measure it, in plain words.
+     *
+     * @return one or two sentences
+     */
+    public String explanation() {
+        return Explanations.of(id);
+    }
+
+    /**
      * The check in one line.
      *
      * @param format how numbers are printed

@@ -37,11 +37,19 @@ final class FitChecks {
         checks.cover();
         checks.least("rod.play", "end play on each side", checks.mm(RodInputs.END_PLAY), LimitInputs.END_PLAY);
         checks.holes();
-        checks.least("sleeve.seam", "sleeve seam to features", cap.sleeve().flat().seamClearMm(), LimitInputs.SEAM);
-        checks.least("hood.seam", "hood seam to features", cap.hood().flat().seamClearMm(), LimitInputs.SEAM);
+        checks.seam("sleeve", cap.sleeve().flat());
+        checks.seam("hood", cap.hood().flat());
         checks.stock();
         checks.corrosion();
         return checks.checks;
+    }
+
+    /** A feature within the seam's allowance would lie in both ends, or across one: the limit is never less than half of it. */
+    private void seam(String part, CylinderFlat flat) {
+        double typed = mm(LimitInputs.SEAM);
+        double half = flat.seam().allowanceMm() / 2;
+        least(part + ".seam", part + " seam to features", flat.seamClearMm(), Math.max(typed, half),
+                half > typed ? "half of what the seam takes: nothing may lie across an end of the blank" : COMMON);
     }
 
     /** Whether blanks fit the largest sheet, either way round. */

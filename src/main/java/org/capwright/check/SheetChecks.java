@@ -4,28 +4,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.job.CapJob;
+import org.capwright.job.JobInputs;
 import org.capwright.job.LimitInputs;
+import org.capwright.metal.BendRadius;
 import org.capwright.metal.BlindRivet;
 import org.capwright.metal.SeamKind;
 import org.capwright.metal.SpotWeld;
-import org.capwright.part.BendRule;
 import org.capwright.part.Cap;
 import org.capwright.part.CylinderFlat;
 import org.capwright.part.Leaf;
 import org.capwright.part.Sheet;
 import org.capwright.part.Standoff;
 import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
 
 /** Checks of the sheet-metal work: flanges, bends, shrinking, laps, rivets. */
 final class SheetChecks {
     private static final double SHRINK_BAND = 0.003;
     private final Cap cap;
     private final CapJob job;
+    private final ShopFormat format;
     private final List<Check> checks = new ArrayList<>();
 
     private SheetChecks(Cap cap) {
         this.cap = cap;
         this.job = cap.job();
+        this.format = new ShopFormat(job.get(JobInputs.UNITS), job.get(JobInputs.FRACTION));
     }
 
     static List<Check> of(Cap cap) {
@@ -49,19 +53,24 @@ final class SheetChecks {
 
     private void bends() {
         Leaf leaf = cap.leaves().get(0);
-        bend("leaves", "leaf bend radius", leaf.bend().insideRadiusMm(), leaf.bend().thicknessMm());
-        bend("gutter", "gutter bend radius", cap.gutters().get(0).bend());
-        bend("stop", "stop bar bend radius", cap.stops().get(0).bend());
-        bend("standoffs", "standoff bend radius", cap.standoff().bend());
+        bend("leaves", "leaf bend radius", leaf.sheet(), leaf.bend().insideRadiusMm());
+        bend("gutter", "gutter bend radius", cap.gutters().get(0).sheet(), cap.gutters().get(0).bend().insideRadiusMm());
+        bend("stop", "stop bar bend radius", cap.stops().get(0).sheet(), cap.stops().get(0).bend().insideRadiusMm());
+        bend("standoffs", "standoff bend radius", cap.standoff().sheet(), cap.standoff().bend().insideRadiusMm());
     }
 
-    private void bend(String part, String words, BendRule rule) {
-        bend(part, words, rule.insideRadiusMm(), rule.thicknessMm());
-    }
-
-    private void bend(String part, String words, double radiusMm, double thicknessMm) {
+    /** Foul under the thickness; where the job holds to the design table, tight under the table's radius. */
+    private void bend(String part, String words, Sheet sheet, double radiusMm) {
+        double thickness = sheet.thicknessMm();
+        Optional<Length> table = BendRadius.of(sheet.metal(), Length.ofMm(thickness));
+        boolean held = job.get(LimitInputs.BEND_RADIUS) == LimitInputs.BendRadii.DESIGN_TABLE;
+        double band = held ? table.map(radius -> Math.max(0, radius.mm() - thickness)).orElse(0.0) : 0;
+        String more = table.map(radius -> "; a conservative design table after AISI guidelines "
+                + "(confirmed in a published copy) asks " + Quantity.LENGTH.words(radius.mm(), format) + " of " + BendRadius.column(sheet.metal()))
+                .orElse("; the design table ends at 0.100 in");
         checks.add(Check.of("bend." + part, words, Quantity.LENGTH, radiusMm,
-                Limit.atLeast(thicknessMm, 0, "inside radius at least the thickness, annealed sheet: FAA AC 43.13-1B")));
+                Limit.atLeast(thickness, band,
+                        "inside radius at least the thickness, annealed sheet: FAA AC 43.13-1B (confirmed)" + more)));
     }
 
     private void shrink(Leaf leaf) {

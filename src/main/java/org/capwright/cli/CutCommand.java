@@ -3,6 +3,7 @@ package org.capwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,6 +18,8 @@ import org.capwright.export.pdf.PrintSetup;
 import org.capwright.export.pdf.PrinterScale;
 import org.capwright.job.CapJob;
 import org.capwright.part.Cap;
+import org.capwright.stock.ShopStock;
+import org.capwright.stock.StockFit;
 import org.capwright.store.JobFiles;
 import org.capwright.store.JobStamp;
 import org.capwright.store.StagedFolder;
@@ -36,6 +39,9 @@ final class CutCommand implements Callable<Integer> {
 
     @Mixin
     private JobOption jobOption;
+
+    @Mixin
+    private StockFileOption stock;
 
     @Option(names = "--to", required = true, paramLabel = "DIR", description = "The folder to write into.")
     private Path folder;
@@ -65,8 +71,10 @@ final class CutCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         CapJob job = jobOption.load();
-        Cap cap = Cap.solve(job);
-        List<Check> checks = Checks.of(cap);
+        Optional<ShopStock> shop = stock.find();
+        Cap cap = StockFileOption.cap(job, shop);
+        List<Check> checks = new ArrayList<>(Checks.of(cap));
+        shop.ifPresent(one -> checks.addAll(StockFit.checks(cap, one)));
         boolean foul = Checks.worst(checks) == Verdict.FOUL;
         if (foul && !anyway) {
             refuse(checks, Writing.of(job).format());
@@ -89,7 +97,7 @@ final class CutCommand implements Callable<Integer> {
         PrinterScale scale = printer.map(name -> kept.printers().find(name, paper).orElseThrow(() -> new ParameterException(
                 spec.commandLine(), "The printer " + name + " was not measured on " + paper + ". Print its page and measure it:"
                 + " capwright printer --help says how."))).orElse(PrinterScale.NONE);
-        return new CutFiles.Choice(new PrintSetup(paper, scale), whole, dxfUnit.orElse(DxfUnit.of(format.system())));
+        return CutFiles.Choice.all(new PrintSetup(paper, scale), whole, dxfUnit.orElse(DxfUnit.of(format.system())));
     }
 
     /** The one place where files are written. */

@@ -84,8 +84,8 @@ final class FitCommand implements Callable<Integer> {
                 + (deciding.sure() ? "" : "; too close to call with these readings"));
         deciding.check().place().ifPresent(place -> out.println(String.format(Locale.ROOT,
                 "  at x %.1f, y %.1f, z %.1f mm, opening %.1f deg", place.at().x(), place.at().y(), place.at().z(), Math.toDegrees(place.openRad()))));
-        fitUp.rederived().contradictions().stream().filter(check -> check.verdict() != Verdict.CLEAR)
-                .forEach(check -> out.println("foul: " + check.line(format) + " [" + check.limit().source() + "]"));
+        fitUp.rederived().conflicts().stream().filter(one -> one.check().verdict() != Verdict.CLEAR).forEach(one -> out.println(
+                "foul: " + one.check().line(format) + " [" + one.check().limit().source() + "]; " + one.remedy()));
         fitUp.withoutSuspects().ifPresent(without -> out.println("  without the readings that disagree: " + without.verdict().word() + ", "
                 + without.deciding().line(format)));
         fitUp.notes().forEach(note -> out.println("  " + note));

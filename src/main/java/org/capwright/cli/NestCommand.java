@@ -49,7 +49,8 @@ final class NestCommand implements Callable<Integer> {
     @Mixin
     private StockOption stock;
 
-    @Option(names = "--to", paramLabel = "DIR", description = "A folder to write each sheet into, as SVG and DXF.")
+    @Option(names = "--to", paramLabel = "DIR",
+            description = "A folder to write the sheets into: a PDF to scale, and each as SVG and DXF.")
     private Optional<Path> folder;
 
     @Option(names = "--json", description = "Print everything as JSON.")
@@ -64,7 +65,7 @@ final class NestCommand implements Callable<Integer> {
         List<Cap> caps = texts.stream().map(text -> StockFit.split(JobReader.read(text).orThrow(), shop)).toList();
         format = Writing.of(caps.get(0)).format();
         StockPlan plan = StockPlan.of(caps.stream().map(cap -> StockJob.of(cap, 1)).toList(), shop,
-                StockPlan.Options.of(stock.seconds(), stock.seed()));
+                stock.options());
         List<Check> misfits = plan.jobs().stream().flatMap(job -> StockFit.checks(job.blanks(), shop).stream()).toList();
         print(plan, misfits);
         folder.ifPresent(to -> write(to, plan, tag(caps, texts, misfits)));
@@ -95,27 +96,33 @@ final class NestCommand implements Callable<Integer> {
             return;
         }
         misfits.forEach(check -> out.println("foul: " + check.line(format) + " [" + check.limit().source() + "]"));
-        plan.sheets().forEach(group -> print(out, group));
+        plan.sheets().forEach(group -> print(out, group, plan.seed()));
         plan.bars().forEach(bar -> print(out, bar));
-        out.println(String.format(Locale.ROOT, "sheets %d, at least %d whatever the layout; use %.1f %%; cost %s; scrap %s", plan.sheetCount(), plan.sheetBound(),
+        out.println(String.format(Locale.ROOT, "sheets %d, at least %d whatever the layout; use %.1f %%; cost %s; scrap %s",
+                plan.sheetCount(), plan.sheetBound(),
                 100 * plan.use(), new Money(plan.shop().currency()).of(plan.sheetPrice()), format.mass(plan.scrapKg())));
         out.println(plan.shop().note());
     }
 
-    private void print(PrintWriter out, SheetGroup group) {
-        out.println(new Names(format).of(group.sheet()) + ": " + group.nest().words() + (group.nest().settled() ? "" : "; cut short by the clock"));
+    private void print(PrintWriter out, SheetGroup group, long seed) {
+        out.println(new Names(format).of(group.sheet()) + ": " + group.nest().words() + (group.nest().settled() ? ""
+                : "; the clock ended the search (seed " + seed + "), another run may give another layout"));
         for (SheetLayout layout : group.nest().sheets()) {
-            String rest = layout.remnant().map(one -> ", remnant " + length(one.width()) + " x " + length(one.height())).orElse("");
-            out.println(String.format(Locale.ROOT, "  %s x %s: pieces %d, use %.1f %%%s%s", length(layout.size().lengthMm()), length(layout.size().widthMm()),
-                    layout.placements().size(), 100 * layout.usedMm2() / layout.size().areaMm2(), rest, layout.cuts().isEmpty() ? "" : ", in shear cuts"));
+            String rest = layout.remnant().map(one -> ", remnant " + new Names(format).of(one)).orElse("");
+            out.println(String.format(Locale.ROOT, "  %s x %s: pieces %d, use %.1f %%%s%s", length(layout.size().lengthMm()),
+                    length(layout.size().widthMm()),
+                    layout.placements().size(), 100 * layout.usedMm2() / layout.size().areaMm2(), rest, layout.cuts().isEmpty()
+                            ? "" : ", in shear cuts"));
         }
-        group.nest().unplaced().forEach(demand -> out.println("  no sheet for " + demand.quantity() + " " + demand.piece().name()));
+        group.nest().unplaced().forEach(demand -> out.println("  no sheet for " + demand.quantity() + " " + demand.piece()
+                .name()));
     }
 
     private void print(PrintWriter out, BarGroup group) {
         out.println(new Names(format).bar(group) + (group.plan().proved() ? ": no plan costs less" : ""));
         for (CutBar bar : group.plan().bars()) {
-            out.println("  " + length(bar.size().lengthMm()) + ": " + String.join(", ", bar.piecesMm().stream().map(this::length).toList())
+            out.println("  " + length(bar.size().lengthMm()) + ": " + String.join(", ", bar.piecesMm().stream()
+                    .map(this::length).toList())
                     + "; rest " + length(bar.restMm(group.kerfMm())));
         }
         group.plan().tooLongMm().forEach(mm -> out.println("  no bar for " + length(mm)));

@@ -119,7 +119,7 @@ final class PrinterCommand implements Runnable {
 
         @Override
         public Integer call() {
-            if (!name.matches("[\\p{L}\\p{N} ._-]{1,24}")) {
+            if (!PrinterScale.isName(name)) {
                 throw new ParameterException(spec.commandLine(), "\"" + name
                         + "\" can't be a printer's name: 1 to 24 letters, digits,"
                         + " blanks, points, lines.");

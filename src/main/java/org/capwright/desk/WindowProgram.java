@@ -11,6 +11,7 @@ import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonType;
 import javafx.stage.Stage;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.session.Shop;
 import org.capwright.desk.view.Workbench;
 import org.capwright.job.JobText;
 import org.capwright.store.DeskFolder;
@@ -25,7 +26,7 @@ public final class WindowProgram extends Application {
     @Override
     public void start(Stage stage) throws IOException {
         DeskFolder folder = DeskFolder.ofUser();
-        Session session = new Session(demo());
+        Session session = new Session(demo(), Shop.of(folder));
         List<String> words = getParameters().getRaw();
         Optional<Path> last = Optional.ofNullable(folder.settings().get("last")).map(Path::of).filter(Files::exists);
         Optional<Path> wanted = words.isEmpty() ? last : Optional.of(Path.of(words.get(0)));

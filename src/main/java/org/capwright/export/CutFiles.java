@@ -5,7 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
 import org.capwright.blank.Cards;
@@ -50,7 +52,7 @@ public final class CutFiles {
     public static void write(Path folder, Cap cap, List<Check> checks, Paper paper, boolean whole,
             String stamp) throws IOException {
         ShopFormat format = Writing.of(cap).format();
-        write(folder, cap, checks, new Choice(PrintSetup.of(paper), whole, DxfUnit.of(format.system())), stamp);
+        write(folder, cap, checks, Choice.all(PrintSetup.of(paper), whole, DxfUnit.of(format.system())), stamp);
     }
 
     /**
@@ -59,8 +61,60 @@ public final class CutFiles {
      * @param setup the paper to print on and the printer's error on it
      * @param whole whether long parts are drawn at true size as a whole too
      * @param unit the unit of DXF files
+     * @param kinds what to write
      */
-    public record Choice(PrintSetup setup, boolean whole, DxfUnit unit) {
+    public record Choice(PrintSetup setup, boolean whole, DxfUnit unit, Set<Kind> kinds) {
+        /** Keeps its own copy. */
+        public Choice {
+            kinds = Set.copyOf(kinds);
+        }
+
+        /**
+         * Everything.
+         *
+         * @param setup the paper to print on and the printer's error on it
+         * @param whole whether long parts are drawn at true size as a whole too
+         * @param unit the unit of DXF files
+         * @return the choice
+         */
+        public static Choice all(PrintSetup setup, boolean whole, DxfUnit unit) {
+            return new Choice(setup, whole, unit, EnumSet.allOf(Kind.class));
+        }
+    }
+
+    /** What can be written. */
+    public enum Kind {
+        /** True-size pages of the blanks. */
+        TEMPLATES("true-size templates"),
+        /** Cut list as PDF and as a table. */
+        CUT_LIST("cut list"),
+        /** Strips with the stations of the cylinders. */
+        STRIPS("station strips"),
+        /** Gauges for bends, rim, lip and stop. */
+        CARDS("angle, rim, lip and stop cards"),
+        /** Dimensioned drawings. */
+        LAYOUT("layout drawings"),
+        /** Order of work. */
+        BUILD("build sheet"),
+        /** Dimensions to verify. */
+        SIGN_OFF("sign-off sheet"),
+        /** SVG and DXF of each blank. */
+        PATTERNS("SVG and DXF of each blank");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /**
+         * What a person calls it.
+         *
+         * @return such as {@code cut list}
+         */
+        public String words() {
+            return words;
+        }
     }
 
     /**
@@ -78,21 +132,29 @@ public final class CutFiles {
         ShopFormat format = Writing.of(cap).format();
         List<Blank> blanks = Blanks.of(cap);
         CutList list = CutList.of(cap, blanks);
-        Path patterns = Files.createDirectory(folder.resolve("blanks"));
-        List<FileWriting> all = new ArrayList<>(List.of(
-                () -> TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format),
-                () -> CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format),
-                () -> StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format),
-                () -> CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag),
-                () -> LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag, format),
-                () -> BuildBook.writeSteps(folder.resolve("build-sheet.pdf"), BuildSteps.of(cap), choice.setup(), tag),
-                () -> BuildBook.writeSignOff(folder.resolve("sign-off-sheet.pdf"), SignOff.of(cap), choice.setup(), tag),
-                () -> CutListCsv.write(folder.resolve("cut-list.csv"), list, format)));
-        for (Blank blank : blanks) {
-            all.add(() -> SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format));
-            all.add(() -> DxfFile.write(patterns.resolve(blank.id() + ".dxf"), blank, tag, format, choice.unit()));
+        List<FileWriting> all = new ArrayList<>();
+        add(all, choice, Kind.TEMPLATES, () -> TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format));
+        add(all, choice, Kind.CUT_LIST, () -> CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format));
+        add(all, choice, Kind.STRIPS, () -> StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format));
+        add(all, choice, Kind.CARDS, () -> CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag));
+        add(all, choice, Kind.LAYOUT, () -> LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag, format));
+        add(all, choice, Kind.BUILD, () -> BuildBook.writeSteps(folder.resolve("build-sheet.pdf"), BuildSteps.of(cap), choice.setup(), tag));
+        add(all, choice, Kind.SIGN_OFF, () -> BuildBook.writeSignOff(folder.resolve("sign-off-sheet.pdf"), SignOff.of(cap), choice.setup(), tag));
+        add(all, choice, Kind.CUT_LIST, () -> CutListCsv.write(folder.resolve("cut-list.csv"), list, format));
+        if (choice.kinds().contains(Kind.PATTERNS)) {
+            Path patterns = Files.createDirectory(folder.resolve("blanks"));
+            for (Blank blank : blanks) {
+                all.add(() -> SvgFile.write(patterns.resolve(blank.id() + ".svg"), blank, tag, format));
+                all.add(() -> DxfFile.write(patterns.resolve(blank.id() + ".dxf"), blank, tag, format, choice.unit()));
+            }
         }
         writeAll(all);
+    }
+
+    private static void add(List<FileWriting> all, Choice choice, Kind kind, FileWriting file) {
+        if (choice.kinds().contains(kind)) {
+            all.add(file);
+        }
     }
 
     /** Writes one file. */

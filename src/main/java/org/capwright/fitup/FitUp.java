@@ -42,7 +42,9 @@ public record FitUp(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rede
      *
      * @param job the job with its readings
      * @return fit and verdict
-     * @throws org.capwright.job.RefusedJobException where no such cap can exist, drawn or made
+     * @throws org.capwright.job.RefusedJobException where no such cap can exist as drawn; parts that were made and contradict
+     *        each other
+     *         are told in {@link Rederived#conflicts}
      */
     public static FitUp of(CapJob job) {
         Cap drawn = Cap.solve(job);
@@ -63,15 +65,17 @@ public record FitUp(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rede
     private static FitUp swung(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rederived rederived, MeasuredWork work) {
         MeasuredSwing swing = MeasuredSwing.of(rederived.cap(), work);
         return new FitUp(drawn, stack, sleeve, hood, rederived, work, swing, FitVerdicts.of(rederived.cap(), swing, hood),
-                notes(drawn, stack, sleeve, hood));
+                notes(drawn, stack, sleeve, hood, rederived, work));
     }
 
-    private static List<String> notes(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood) {
+    private static List<String> notes(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rederived rederived,
+            MeasuredWork work) {
         ShopFormat format = Writing.of(drawn).format();
         List<String> notes = new ArrayList<>();
         Conclusions.suspects(stack, format, notes);
         Conclusions.suspects(sleeve, format, notes);
         notes.addAll(Conclusions.hood(hood, format));
+        notes.addAll(StopEnds.notes(rederived.cap(), work.hood(), format));
         return notes;
     }
 

@@ -1,10 +1,8 @@
 package org.capwright.fitup;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,45 +11,33 @@ import org.capwright.check.Limit;
 import org.capwright.check.Quantity;
 import org.capwright.job.CapJob;
 import org.capwright.job.FitInputs;
-import org.capwright.job.GutterInputs;
 import org.capwright.job.HeldInputs;
-import org.capwright.job.HoodInputs;
 import org.capwright.job.Input;
 import org.capwright.job.JobReader;
 import org.capwright.job.JobText;
-import org.capwright.job.Kind;
-import org.capwright.job.LeafInputs;
-import org.capwright.job.RodInputs;
-import org.capwright.job.StackInputs;
-import org.capwright.job.StandoffInputs;
-import org.capwright.job.StopInputs;
+import org.capwright.job.Problem;
+import org.capwright.job.RefusedJobException;
 import org.capwright.part.Cap;
-import org.capwright.part.Gutter;
-import org.capwright.part.Standoff;
-import org.capwright.part.StopBar;
 import org.capwright.swing.LeafSize;
-import org.capwright.units.Angle;
-import org.capwright.units.Length;
-import org.capwright.units.UnitSystem;
 
 /**
- * Derives a job anew from the parts that are cut. Each cut part is turned into the inputs that give its size (a sleeve into the
- * slip, a hood into the annulus, leaves into the cover, and so on), and the job is solved again. Where no input can give it,
- * the held parts contradict each other, which is reported as a check.
+ * Derives a job anew from the parts that are cut: they are turned into inputs, and the job is solved again. Where no cap can have
+ * all of them, the fewest parts that contradict each other are named, and as many as can be are kept, in the order of the work.
  */
 final class HeldParts {
-    /** What a standoff gives when it is pulled to the hood; common practice, no source. */
-    private static final double STANDOFF_GIVES_MM = Length.MM_PER_INCH / 16;
-
     private final Cap drawn;
     private final CapJob job;
     private final OvalFit stack;
     private final OvalFit sleeve;
     private final OvalFit hood;
     private final List<LeafSize> leaves;
-    private final Set<String> held = new LinkedHashSet<>();
-    private final Map<String, String> typed = new LinkedHashMap<>();
-    private final List<Check> contradictions = new ArrayList<>();
+
+    /** What comes of holding some parts: the cap, or why there is none. */
+    private record Attempt(HeldSizes sizes, Optional<Cap> cap, List<Problem> problems) {
+        boolean solved() {
+            return cap.isPresent();
+        }
+    }
 
     private HeldParts(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, List<LeafSize> leaves) {
         this.drawn = drawn;
@@ -67,151 +53,114 @@ final class HeldParts {
     }
 
     private Rederived derive() {
-        hold(HeldInputs.SLEEVE, sleeve.terms().radius());
-        hold(HeldInputs.HOOD, hood.terms().radius());
-        hold(HeldInputs.LEAVES, !leaves.isEmpty());
-        hold(HeldInputs.GUTTER, job.text().listSize(FitInputs.GUTTERS) > 0);
-        hold(HeldInputs.RODS, job.text().listSize(FitInputs.RODS) > 0 || job.find(FitInputs.END_PLAY).isPresent());
-        hold(HeldInputs.STANDOFFS, false);
-        hold(HeldInputs.STOP, false);
-        double outside = cylinders();
-        leaves(outside);
-        gutter(outside);
-        Cap cap = solve();
-        if (held.contains("rods")) {
-            rods(cap);
-            cap = solve();
+        Set<String> cut = cut();
+        Attempt all = attempt(cut);
+        if (all.solved()) {
+            return new Rederived(all.cap().orElseThrow(), cut, all.sizes().typed(), all.sizes().conflicts());
         }
-        return new Rederived(cap, held, typed, contradictions);
+        Set<String> kept = kept(cut);
+        Attempt rest = attempt(kept);
+        List<Contradiction> conflicts = new ArrayList<>(List.of(conflict(cut, kept)));
+        conflicts.addAll(rest.sizes().conflicts());
+        return new Rederived(rest.cap().orElse(drawn), kept, rest.solved() ? rest.sizes().typed() : Map.of(), conflicts);
     }
 
-    private void hold(Input<HeldInputs.Held> input, boolean measured) {
-        boolean cut = job.find(input).map(HeldInputs.Held.CUT::equals).orElse(measured);
-        if (cut) {
-            held.add(input.name());
-        }
+    private Set<String> cut() {
+        Set<String> cut = new LinkedHashSet<>();
+        hold(cut, HeldInputs.SLEEVE, sleeve.terms().radius());
+        hold(cut, HeldInputs.HOOD, hood.terms().radius());
+        hold(cut, HeldInputs.LEAVES, !leaves.isEmpty());
+        hold(cut, HeldInputs.GUTTER, job.text().listSize(FitInputs.GUTTERS) > 0);
+        hold(cut, HeldInputs.RODS, job.text().listSize(FitInputs.RODS) > 0 || job.find(FitInputs.END_PLAY).isPresent());
+        hold(cut, HeldInputs.STANDOFFS, false);
+        hold(cut, HeldInputs.STOP, false);
+        return cut;
     }
 
-    /** Stack, sleeve, standoffs and hood; returns the sleeve's outside radius. */
-    private double cylinders() {
-        double stackMm = stack.terms().radius() ? 2 * stack.outline().radiusMm() : job.get(StackInputs.OUTSIDE_DIAMETER).mm();
-        if (stack.terms().radius()) {
-            type(StackInputs.OUTSIDE_DIAMETER, stackMm, "stack measured");
-        }
-        double thickness = drawn.sleeve().sheet().thicknessMm();
-        double outside = stackMm / 2 + job.get(StackInputs.SLIP).mm() / 2 + thickness;
-        if (held.contains("sleeve")) {
-            outside = sleeve.terms().radius() ? sleeve.outline().radiusMm() : drawn.sleeve().outsideRadiusMm();
-            type(StackInputs.SLIP, 2 * (outside - thickness) - stackMm, "slip of the sleeve that is cut");
-        }
-        double annulus = job.get(HoodInputs.ANNULUS).mm();
-        if (held.contains("standoffs") && !held.contains("hood")) {
-            annulus = drawn.standoff().webMm() + Math.hypot(outside, drawn.standoff().innerFlangeMm() / 2) - outside;
-            type(HoodInputs.ANNULUS, annulus, "annulus of the standoffs that are cut");
-        }
-        if (held.contains("hood")) {
-            annulus = (hood.terms().radius() ? hood.outline().radiusMm() : drawn.hood().insideRadiusMm()) - outside;
-            type(HoodInputs.ANNULUS, annulus, "annulus of the hood that is cut");
-            type(HoodInputs.ABOVE_RIM, drawn.hood().aboveRimMm(), "hood above the rim");
-        }
-        standoffs(outside, outside + annulus);
-        stop(outside + annulus);
-        return outside;
-    }
-
-    private void standoffs(double outside, double inside) {
-        if (!held.contains("standoffs")) {
-            return;
-        }
-        Standoff cut = drawn.standoff();
-        type(StandoffInputs.COUNT, Integer.toString(cut.count()));
-        type(StandoffInputs.FIRST, String.format(Locale.ROOT, "%.9f deg", Angle.ofRad(cut.firstRad()).degrees()));
-        double needed = inside - Math.hypot(outside, cut.innerFlangeMm() / 2);
-        contradictions.add(check("held.standoffs", "web of the cut standoffs off what sleeve and hood ask for", Math.abs(cut.webMm() - needed),
-                new Limit(STANDOFF_GIVES_MM, false, 0, "what a bracket gives when it is pulled in: common practice, no source")));
-    }
-
-    private void stop(double inside) {
-        if (held.contains("stop")) {
-            StopBar bar = drawn.stops().get(0);
-            type(StopInputs.WIDTH, 2 * bar.halfWidthMm(), "width of the stop bar that is cut");
-            type(StopInputs.END_GAP, inside - bar.endRadiusMm(), "gap at the ends of the stop bar that is cut");
+    private void hold(Set<String> cut, Input<HeldInputs.Held> input, boolean measured) {
+        if (job.find(input).map(HeldInputs.Held.CUT::equals).orElse(measured)) {
+            cut.add(input.name());
         }
     }
 
-    private void leaves(double outside) {
-        if (held.contains("leaves")) {
-            double radius = leaves.stream().mapToDouble(leaf -> leaf.slab().radiusMm()).average()
-                    .orElse(drawn.leaves().get(0).slab().radiusMm());
-            type(LeafInputs.COVER, radius - drawn.leaves().get(0).sheet().thicknessMm() - outside, "cover of the leaves that are cut");
-            type(RodInputs.OFFSET, drawn.leaves().get(0).rodAxisMm() - drawn.leaves().get(0).slab().hingeEdgeMm(), "rod offset");
-            if (drawn.joints().size() > 1) {
-                type(LeafInputs.FIRST_JOINT, drawn.joints().get(1), "first joint");
+    private Attempt attempt(Set<String> held) {
+        HeldSizes sizes = new HeldSizes(drawn, stack, sleeve, hood, leaves, held).type();
+        try {
+            Cap cap = solve(sizes);
+            if (held.contains("rods")) {
+                sizes.rods(cap);
+                cap = solve(sizes);
             }
-            if (drawn.joints().size() > 2) {
-                type(LeafInputs.SECOND_JOINT, drawn.joints().get(2), "second joint");
-            }
+            return new Attempt(sizes, Optional.of(cap), List.of());
+        } catch (RefusedJobException e) {
+            return new Attempt(sizes, Optional.empty(), e.problems());
         }
     }
 
-    /** The narrowest and shallowest of the gutters that were measured count for all. */
-    private void gutter(double outside) {
-        if (held.contains("gutter")) {
-            Gutter cut = drawn.gutters().get(0);
-            type(GutterInputs.INSIDE_WIDTH, least(FitInputs.GUTTER_WIDTH).orElse(cut.insideWidthMm()), "width of the gutter that is cut");
-            double depth = drawn.gutters().stream().mapToDouble(Gutter::depthMm).min().orElseThrow();
-            type(GutterInputs.DEPTH, least(FitInputs.GUTTER_DEPTH).orElse(depth), "depth of the gutter that is cut");
-            type(GutterInputs.SPOUT, cut.endRadiusMm() - outside, "spout of the gutter that is cut");
-        }
-    }
-
-    private Optional<Double> least(Input<Length> input) {
-        Optional<Double> least = Optional.empty();
-        for (int i = 0; i < job.text().listSize(FitInputs.GUTTERS); i++) {
-            Optional<Double> read = job.find(input.at(i)).map(Length::mm);
-            least = read.isPresent() && (least.isEmpty() || read.get() < least.get()) ? read : least;
-        }
-        return least;
-    }
-
-    /** Play that the cut rods leave: {@code L/2 - y_p - doubler - flange - washer}; a measured one counts instead. */
-    private void rods(Cap cap) {
-        double change = cap.doublers().get(0).faceYMm() - drawn.doublers().get(0).faceYMm();
-        double play = job.find(FitInputs.END_PLAY).map(both -> both.mm() / 2).orElse(job.get(RodInputs.END_PLAY).mm() - change);
-        type(RodInputs.END_PLAY, play, "end play of the rods that are cut");
-        type(RodInputs.BUSHING_LENGTH, drawn.bushing().lengthMm(), "bushing length");
-    }
-
-    private void type(Input<?> input, String text) {
-        typed.put(input.path(), text);
-    }
-
-    /** Types a length; where it is out of the input's range, the held parts contradict each other. */
-    private void type(Input<Length> input, double mm, String words) {
-        double least = bound(input.least());
-        double most = bound(input.most());
-        if (mm >= least && mm <= most) {
-            type(input, String.format(Locale.ROOT, "%.9f mm", mm));
-        } else {
-            String source = "held parts must go together; " + input.path() + " is " + input.allowed();
-            contradictions.add(check("held." + input.path(), words, mm,
-                    mm < least ? new Limit(least, true, 0, source) : new Limit(most, false, 0, source)));
-        }
-    }
-
-    private static double bound(Optional<String> text) {
-        return text.map(one -> Kind.LENGTH.reader().read(one, UnitSystem.INCH).mm()).orElseThrow();
-    }
-
-    private static Check check(String id, String words, double mm, Limit limit) {
-        return new Check(id, words, Quantity.LENGTH, mm, limit, Optional.empty(), false);
-    }
-
-    private Cap solve() {
+    private Cap solve(HeldSizes sizes) {
         JobText text = job.text();
-        for (Map.Entry<String, String> one : typed.entrySet()) {
+        for (Map.Entry<String, String> one : sizes.typed().entrySet()) {
             text = text.with(one.getKey(), one.getValue());
         }
-        return typed.isEmpty() ? drawn : Cap.solve(JobReader.read(text).orThrow());
+        return sizes.typed().isEmpty() ? drawn : Cap.solve(JobReader.read(text).orThrow());
+    }
+
+    /** As many as make a cap together, those that are made first before the others. */
+    private Set<String> kept(Set<String> cut) {
+        Set<String> kept = new LinkedHashSet<>();
+        for (String part : cut) {
+            kept.add(part);
+            if (!attempt(kept).solved()) {
+                kept.remove(part);
+            }
+        }
+        return kept;
+    }
+
+    /** Takes out part after part that the contradiction does not need. */
+    private Set<String> fewest(Set<String> cut) {
+        Set<String> fewest = new LinkedHashSet<>(cut);
+        for (String part : cut) {
+            fewest.remove(part);
+            if (attempt(fewest).solved()) {
+                fewest.add(part);
+            }
+        }
+        return fewest;
+    }
+
+    private Contradiction conflict(Set<String> cut, Set<String> kept) {
+        Set<String> fewest = fewest(cut);
+        Problem why = attempt(fewest).problems().get(0);
+        String who = switch (fewest.size()) {
+            case 0 -> "stack as measured contradicts the job";
+            case 1 -> String.join("", fewest) + " as made contradicts the rest of the job";
+            default -> String.join(" and ", fewest) + " as made contradict each other";
+        };
+        Limit limit = new Limit(0, false, 0, "no cap has them all: " + why.path() + ", " + why.reason());
+        int lost = Math.max(1, cut.size() - kept.size());
+        Check check = new Check("held.together", who + ": parts that can't be kept", Quantity.COUNT, lost, limit,
+                Optional.empty(), false);
+        List<String> parts = fewest.isEmpty() ? List.of("stack") : List.copyOf(fewest);
+        return new Contradiction(check, parts, remedy(cut, kept, fewest, why));
+    }
+
+    /** Any one part that does it alone, else all that could not be kept. */
+    private String remedy(Set<String> cut, Set<String> kept, Set<String> fewest, Problem why) {
+        if (fewest.isEmpty()) {
+            return "measure the stack again, or change the job. " + why.remedy();
+        }
+        List<String> alone = fewest.stream().filter(part -> attempt(without(cut, Set.of(part))).solved()).toList();
+        if (alone.isEmpty()) {
+            return "make " + String.join(" and ", without(cut, kept)) + " anew, and measure the rest again";
+        }
+        return "make anew (type it open under held): " + String.join(", or ", alone)
+                + (fewest.size() == 1 ? "; or change the job. " + why.remedy() : "");
+    }
+
+    private static Set<String> without(Set<String> all, Set<String> some) {
+        Set<String> rest = new LinkedHashSet<>(all);
+        rest.removeAll(some);
+        return rest;
     }
 }

@@ -16,11 +16,11 @@ import org.capwright.part.PivotRod;
  * A job derived anew from the parts that are held.
  *
  * @param cap the cap with held parts at their sizes and the rest derived from them
- * @param held the parts that are held: sleeve, hood, leaves, gutter, rods, standoffs, stop
+ * @param held the parts that are held: sleeve, hood, leaves, gutter, rods, standoffs, stop; without those that can't be kept
  * @param typed what was typed anew for it, by path
- * @param contradictions where held parts do not go together
+ * @param conflicts where cut parts do not go together, or only just do
  */
-public record Rederived(Cap cap, Set<String> held, Map<String, String> typed, List<Check> contradictions) {
+public record Rederived(Cap cap, Set<String> held, Map<String, String> typed, List<Contradiction> conflicts) {
     /** Less than a scribed line is wide; common practice, no source. */
     private static final double SAME_MM = 0.2;
 
@@ -28,7 +28,16 @@ public record Rederived(Cap cap, Set<String> held, Map<String, String> typed, Li
     public Rederived {
         held = Set.copyOf(held);
         typed = Map.copyOf(typed);
-        contradictions = List.copyOf(contradictions);
+        conflicts = List.copyOf(conflicts);
+    }
+
+    /**
+     * The checks of held parts against each other.
+     *
+     * @return those of {@link #conflicts}, in the same order
+     */
+    public List<Check> contradictions() {
+        return conflicts.stream().map(Contradiction::check).toList();
     }
 
     /**

@@ -7,6 +7,6 @@
  * come through, so a shift of the hood moves no leaf. An accuracy of a reading is two standard deviations.
  *
  * <p>Imports everything above it, and EJML for least squares; no toolkit. Compromises: sleeve and hood are described by one
- * ovality each (lobes of higher order stay in the residuals); the stop bar is taken where it was drawn when the hood is shifted.
+ * ovality each (lobes of higher order stay in the residuals).
  */
 package org.capwright.fitup;

@@ -14,9 +14,13 @@ public record EdgeInputs(Input<EdgeKind> kind, Input<Length> size) implements In
     static EdgeInputs of(String path, String label) {
         return new EdgeInputs(
                 Input.bare(path + ".kind", label, Kind.choice(List.of(EdgeKind.values()), EdgeKind::word))
-                        .or(EdgeKind.PLAIN.word()).help("How the edge is finished: plain, hem, double hem, or wired."),
+                        .or(EdgeKind.PLAIN.word()).help(
+                "How the edge is finished: plain, hem, double hem, or wired. A raw edge cuts hands; the others "
+                    + "stiffen it and need more sheet."),
                 Input.length(path + ".size", label + " size").between("1/16 in", "1 in").or("1/4 in")
-                        .help("Width of the hem, or diameter of the wire. A plain edge has none."));
+                        .help(
+                "Width of the hem, or diameter of the wire; it decides what the edge needs of the blank. A plain edge "
+                    + "has none."));
     }
 
     @Override

@@ -33,6 +33,8 @@ public final class HeldInputs {
 
     private static Input<Held> held(String name, String label) {
         return Input.choice("held." + name, label, Held.class).orAuto()
-                .help("Cut or open. Auto: cut where it has been measured, else open.");
+                .help(
+                "Cut: the part exists and keeps its size, measured or drawn, and the rest follows it. Open: it may "
+                    + "still change. Auto: cut where it has been measured, else open.");
     }
 }

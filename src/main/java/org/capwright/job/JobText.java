@@ -85,6 +85,29 @@ public final class JobText {
                 .max().orElse(0);
     }
 
+    /**
+     * The same without one element of a list; the later ones move up.
+     *
+     * @param list the list, such as {@code hood.beads}
+     * @param index which element, from 0
+     * @return a new object
+     */
+    public JobText withoutElement(String list, int index) {
+        Map<String, String> kept = new LinkedHashMap<>();
+        texts.forEach((path, typed) -> {
+            if (!path.startsWith(list + "[")) {
+                kept.put(path, typed);
+                return;
+            }
+            int close = path.indexOf(']', list.length());
+            int at = Integer.parseInt(path.substring(list.length() + 1, close));
+            if (at != index) {
+                kept.put(list + "[" + (at > index ? at - 1 : at) + path.substring(close), typed);
+            }
+        });
+        return new JobText(kept);
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof JobText text && texts.equals(text.texts);

@@ -17,7 +17,9 @@ public record SeamInputs(Input<SeamKind> kind, Input<Length> width, Input<Angle>
         String at = path + ".seam.";
         return new SeamInputs(
                 Input.bare(at + "kind", "seam", Kind.choice(List.of(SeamKind.values()), SeamKind::word)).or(kind.word())
-                        .help("Butt (welded edge to edge), lap (spot-welded or riveted), or grooved lock."),
+                        .help(
+                "How the cylinder is closed: butt (welded edge to edge), lap (spot-welded or riveted), or grooved "
+                    + "lock. It decides what is added to the girth."),
                 Input.length(at + "width", "seam width").between("1/8 in", "2 in").or("1/2 in")
                         .help("Width of the lap, or of one pocket of the lock; a lock takes three pockets. A butt seam has none."),
                 Input.angle(at + "azimuth", "seam at").between("0 deg", "360 deg").orAuto()

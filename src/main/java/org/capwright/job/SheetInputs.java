@@ -24,7 +24,9 @@ public record SheetInputs(Input<Metal> metal, Input<Integer> gauge, Input<Length
     /** The metal of a part, without a default. */
     static Input<Metal> metal(String path) {
         return Input.bare(path + ".metal", "metal", Kind.choice(List.of(Metal.values()), Metal::word))
-                .help("What it is made of.");
+                .help(
+                "What the part is made of: it decides gauge table, weight and the cautions that are shown. Read the "
+                    + "mark on the sheet; a magnet does not hold on 304, 316 or aluminium.");
     }
 
     @Override

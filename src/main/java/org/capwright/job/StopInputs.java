@@ -15,10 +15,14 @@ public final class StopInputs {
             .help("Width of the bar. Auto: what halts the leaves at the open angle. If typed, the open angle follows from it.");
     /** Depth of the bar's legs below the hood's top. */
     public static final Input<Length> DEPTH = Input.length("stop.depth", "depth").between("1/2 in", "12 in").or("1 1/2 in")
-            .help("How far the bar's legs hang below the hood's top edge.");
+            .help(
+                "How far the bar's legs hang below the hood's top edge: deeper halts the leaf lower down, where it "
+                    + "can't slip past. Measure from the hood's top to the legs' lower edge.");
     /** Gap between the bar's ends and the hood. */
     public static final Input<Length> END_GAP = Input.length("stop.endGap", "end gap").between("0 in", "1/4 in")
-            .or("1/32 in").help("Gap between the bar's ends and the hood's inside, closed by the weld.");
+            .or("1/32 in").help(
+                "Gap between the bar's ends and the hood's inside, closed by the weld: a little, so that the bar goes "
+                    + "in and does not push the hood out.");
     /** How it is bent. */
     public static final BendInputs BEND = BendInputs.of("stop");
 

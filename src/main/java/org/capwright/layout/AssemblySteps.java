@@ -49,12 +49,14 @@ final class AssemblySteps {
         List<String> actions = new ArrayList<>();
         for (Doubler plate : cap.doublers()) {
             int quantity = 2 * Cap.mirrored(plate.number());
-            actions.add("Doubler " + plate.number() + ": cut " + quantity + " to the template; weld square to the rods, inner face "
+            actions.add("Doubler " + plate.number() + ": cut " + quantity
+                    + " to the template; weld square to the rods, inner face "
                     + length(plate.faceYMm()) + " from the middle; fill the gaps at the ends. Press the bushings in, flanges outside.");
         }
         for (PivotRod rod : cap.rods()) {
             Leaf leaf = cap.leaves().get(rod.number() - 1);
-            actions.add("Pivot rod " + rod.number() + ": cut 2 to " + length(rod.lengthMm()) + "; thread each through its bushings from"
+            actions.add("Pivot rod " + rod.number() + ": cut 2 to " + length(rod.lengthMm())
+                    + "; thread each through its bushings from"
                     + " outside. Axis " + length(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm())
                     + " from the hinge edge, " + length(rod.axisZMm()) + " above the rim.");
         }
@@ -79,13 +81,15 @@ final class AssemblySteps {
                     "Leaf %d to hood: least %s at %s opening, %s along the rods from their middle, %s the rim."
                     + " Feel it there.", leaf.number(), length(hood.leastMm()), format.angle(Angle.ofRad(hood.openRad())),
                     length(Math.abs(hood.where().y())), fromRim(hood.where().z())));
-            actions.add("Leaf " + leaf.number() + ", heel to gutter wall: least " + length(swing.least(Pair.HEEL_WALL, leaf.number()).leastMm())
+            actions.add("Leaf " + leaf.number() + ", heel to gutter wall: least " + length(swing.least(Pair.HEEL_WALL,
+                    leaf.number()).leastMm())
                     + "; to the floor: least "
                     + length(swing.least(Pair.HEEL_FLOOR, leaf.number()).leastMm()) + ".");
         }
         actions.add("Every leaf swings from closed past " + format.angle(Angle.ofRad(cap.stopRad()))
                 + " without touching, and falls back by itself.");
-        actions.add("Only now weld the standoffs out, " + (rodsWeld() ? "stitch weld the rods along both sides, " : "rivet the rods' straps, ")
+        actions.add("Only now weld the standoffs out, " + (rodsWeld()
+                ? "stitch weld the rods along both sides, " : "rivet the rods' straps, ")
                 + "weld the washers, bushings kept cool.");
         actions.add("Swing every leaf once more: welds draw.");
         step("Trial fit, before tacks become welds", actions, pinchAndWelding(cap.standoff().sheet().metal(),
@@ -114,7 +118,8 @@ final class AssemblySteps {
                 "Weigh: about " + format.mass(cap.massKg())
                         + " and rivets, welds and sealant. Plan the lift by the weighed figure.",
                 "Fill in the sign-off sheet; name, date."),
-                List.of("Roof edge, lifting and wind need their own plan (29 CFR 1910.28, 1926.501).", "Lock the fan out before reaching in (29 CFR 1910.147).",
+                List.of("Roof edge, lifting and wind need their own plan (29 CFR 1910.28, 1926.501).",
+                        "Lock the fan out before reaching in (29 CFR 1910.147).",
                         "Wind, snow, anchorage and fire rules: local codes and licensed practice."));
     }
 

@@ -63,7 +63,8 @@ public final class BuildSteps {
         actions.add(cut(cap.sleeve().flat()));
         actions.add("Station strip laid along the lower edge; stations marked and checked against the template.");
         for (Gutter gutter : cap.gutters()) {
-            List<Sleeve.Notch> notches = cap.sleeve().notches().stream().filter(notch -> notch.gutter() == gutter.number()).toList();
+            List<Sleeve.Notch> notches = cap.sleeve().notches().stream().filter(notch -> notch.gutter() == gutter.number())
+                    .toList();
             actions.add("Cut " + notches.size() + " notches for the mouths of gutter " + gutter.number() + ", "
                     + length(notches.get(0).depthMm()) + " deep from the rim.");
         }
@@ -126,7 +127,8 @@ public final class BuildSteps {
             for (int i = 0; i < leaf.shrink().passes().size(); i++) {
                 Shrink.Pass pass = leaf.shrink().passes().get(i);
                 actions.add("Curve, pass " + (i + 1) + ": turn to " + format.angle(Angle.ofRad(pass.turnRad()))
-                        + (Cards.needed(pass.turnRad()) ? ", its card fits" : ", square") + "; the lip then measures " + length(pass.lipArcMm()) + " along its arcs (estimate).");
+                        + (Cards.needed(pass.turnRad()) ? ", its card fits" : ", square") + "; the lip then measures "
+                                + length(pass.lipArcMm()) + " along its arcs (estimate).");
             }
             actions.add("In all gather " + length(leaf.shrink().takeUpMm()) + ", about " + leaf.shrink().crimps()
                     + " crimps. Lip card fits.");
@@ -161,7 +163,8 @@ public final class BuildSteps {
                 "Rivet to the hood, first at " + format.angle(Angle.ofRad(standoff.firstRad())) + ", rivets "
                         + length(standoff.rivets().diameterMm()) + ".",
                 "Set the hood over the sleeve, its foot " + length(cap.hood().belowRimMm()) + " below the rim; gap " + length(gap)
-                        + " at every standoff. Tack only: the trial fit comes first."), Welding.cautions(standoff.sheet().metal()));
+                        + " at every standoff. Tack only: the trial fit comes first."), Welding.cautions(standoff.sheet()
+                                .metal()));
     }
 
     /** How a title says that there are several. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.capwright.metal.Metal;
+import org.capwright.part.Bushing;
 import org.capwright.part.Cap;
 import org.capwright.part.Sheet;
 import org.capwright.part.Standoff;
@@ -47,10 +48,15 @@ public record PartList(List<Item> items) {
         parts.sheet("sleeve", 1, cap.sleeve().sheet());
         parts.sheet("hood", 1, cap.hood().sheet());
         cap.leaves().forEach(leaf -> parts.sheet("leaf " + leaf.number(), 2, leaf.sheet()));
-        cap.rods().forEach(rod -> parts.metal("pivot rod " + rod.number(), 2, rod.metal(), "\u00d8 " + parts.length(rod.diameterMm())
+        cap.rods().forEach(rod -> parts.metal("pivot rod " + rod.number(), 2, rod.metal(), "\u00d8 "
+                + parts.length(rod.diameterMm())
                 + ", " + parts.length(rod.lengthMm()) + " long"));
-        parts.bought("bushing", 4 * cap.rods().size(), "bore " + parts.length(cap.bushing().boreMm()) + ", outside "
-                + parts.length(cap.bushing().outsideMm()));
+        for (Bushing kind : cap.bushings().stream().distinct().toList()) {
+            int rods = (int) cap.bushings().stream().filter(kind::equals).count();
+            parts.bought("bushing" + cap.bushingsOf(cap.bushings().indexOf(kind) + 1), 4 * rods, "bore "
+                    + parts.length(kind.boreMm())
+                    + ", outside " + parts.length(kind.outsideMm()) + ", " + parts.length(kind.lengthMm()) + " under flange");
+        }
         parts.metal("washer", 4 * cap.rods().size(), cap.washer().metal(), "outside "
                 + parts.length(cap.washer().outsideMm()) + ", " + parts.thick(cap.washer().thicknessMm()));
         cap.doublers().forEach(plate -> parts.metal("doubler " + plate.number(), 2 * Cap.mirrored(plate.number()), plate.metal(),

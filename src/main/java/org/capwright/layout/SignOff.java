@@ -144,7 +144,10 @@ public final class SignOff {
         rows.add(new Row(what, length(nominalMm), words("+ ", Tolerances.boreMm(nominalMm), ", - 0")));
     }
 
-    /** Inches rounded down to thousandths, so that nothing passes that the table would not let pass; its millimetres are tenths. */
+    /**
+     * Inches rounded down to thousandths, so that nothing passes that the table would not let pass; its millimetres are
+     * tenths.
+     */
     private String words(String sign, OptionalDouble tolerance, String end) {
         if (tolerance.isEmpty()) {
             return "as agreed";

@@ -87,7 +87,7 @@ public final class AutoValues {
         put(RodInputs.BUSHING_OUTSIDE, Length.ofMm(cap.bushing().outsideMm()));
         put(RodInputs.BUSHING_FLANGE_OUTSIDE, Length.ofMm(cap.bushing().flangeOutsideMm()));
         put(RodInputs.BUSHING_FLANGE_THICKNESS, Length.ofMm(cap.bushing().flangeMm()));
-        put(RodInputs.BUSHING_LENGTH, Length.ofMm(cap.bushing().lengthMm()));
+        put(RodInputs.BUSHING_LENGTH, Length.ofMm(cap.bushings().stream().mapToDouble(Bushing::lengthMm).max().orElseThrow()));
         put(RodInputs.DIAMETER, Length.ofMm(cap.rods().get(0).diameterMm()));
     }
 

@@ -1,7 +1,7 @@
 package org.capwright.part;
 
 /**
- * A flanged bushing, one at each end of each rod.
+ * A flanged bushing, one at each end of each rod. Those of one joint are alike; of another joint they may be longer.
  *
  * @param boreMm bore
  * @param outsideMm outside diameter of its body: the hole it needs

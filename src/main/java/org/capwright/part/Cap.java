@@ -13,7 +13,7 @@ import org.capwright.job.CapJob;
  * @param hood the hood
  * @param leaves leaves of the +x half, from the middle outwards; each has a mirror image
  * @param rods their rods, likewise
- * @param bushing each bushing; two to a rod
+ * @param bushings bushings by joint; two to a rod
  * @param washer each washer; two to a rod
  * @param doublers doubler plates by joint; two to a joint in the middle, four (with the mirror images) elsewhere
  * @param gutters gutters by joint; one in the middle, two (with the mirror image) elsewhere
@@ -21,13 +21,14 @@ import org.capwright.job.CapJob;
  * @param standoff each standoff
  */
 public record Cap(CapJob job, double stopRad, List<Double> joints, Sleeve sleeve, Hood hood, List<Leaf> leaves,
-                  List<PivotRod> rods, Bushing bushing, Washer washer, List<Doubler> doublers, List<Gutter> gutters,
+                  List<PivotRod> rods, List<Bushing> bushings, Washer washer, List<Doubler> doublers, List<Gutter> gutters,
                   List<StopBar> stops, Standoff standoff) {
     /** Keeps its own copies. */
     public Cap {
         joints = List.copyOf(joints);
         leaves = List.copyOf(leaves);
         rods = List.copyOf(rods);
+        bushings = List.copyOf(bushings);
         doublers = List.copyOf(doublers);
         gutters = List.copyOf(gutters);
         stops = List.copyOf(stops);
@@ -42,6 +43,28 @@ public record Cap(CapJob job, double stopRad, List<Double> joints, Sleeve sleeve
      */
     public static Cap solve(CapJob job) {
         return new CapSolver(job).solve();
+    }
+
+    /**
+     * The bushing of the middle joint; those of other joints have the same bore, outside and flange, and may differ in length.
+     *
+     * @return the first of {@link #bushings}
+     */
+    public Bushing bushing() {
+        return bushings.get(0);
+    }
+
+    /**
+     * Which rods the bushings of a joint are of, where not all are alike.
+     *
+     * @param number number of the joint
+     * @return nothing where one length serves all, else such as {@code " of rod 2"} or {@code " of rods 2 and 3"}
+     */
+    public String bushingsOf(int number) {
+        Bushing wanted = bushings.get(number - 1);
+        List<String> alike = rods.stream().map(PivotRod::number).filter(one -> bushings.get(one - 1).equals(wanted))
+                .map(String::valueOf).toList();
+        return alike.size() == rods.size() ? "" : (alike.size() == 1 ? " of rod " : " of rods ") + String.join(" and ", alike);
     }
 
     /**
@@ -82,7 +105,7 @@ public record Cap(CapJob job, double stopRad, List<Double> joints, Sleeve sleeve
         double mass = sleeve.massKg() + hood.massKg() + standoff.count() * standoff.massKg();
         mass += 2 * leaves.stream().mapToDouble(leaf -> leaf.balance().massKg()).sum();
         mass += 2 * rods.stream().mapToDouble(PivotRod::massKg).sum();
-        mass += 4 * rods.size() * (bushing.massKg() + washer.massKg());
+        mass += 4 * bushings.stream().mapToDouble(bushing -> bushing.massKg() + washer.massKg()).sum();
         mass += doublers.stream().mapToDouble(plate -> 2 * mirrored(plate.number()) * plate.massKg()).sum();
         mass += gutters.stream().mapToDouble(gutter -> mirrored(gutter.number()) * gutter.massKg()).sum();
         return mass + stops.stream().mapToDouble(bar -> mirrored(bar.number()) * bar.massKg()).sum();

@@ -60,9 +60,10 @@ final class CapSolver {
         List<StopBar> stops = stops(joints, leaves.get(0), hoodTopMm, stopRad);
         RodSet rodSet = new RodSet(job, hoodInsideMm, hoodOutsideMm);
         List<Doubler> doublers = rodSet.doublers(leaves);
-        CylinderSet cylinders = new CylinderSet(job, sleeveInsideMm, hoodInsideMm, hoodTopMm, gutters, doublers);
+        CylinderSet cylinders = new CylinderSet(job, sleeveInsideMm, hoodInsideMm, hoodTopMm, leaves.get(0).rodAxisZMm(), gutters,
+                doublers);
         return new Cap(job, stopRad, joints, cylinders.sleeve(), cylinders.hood(), leaves, rodSet.rods(leaves, doublers),
-                rodSet.bushing(doublers, leaves), rodSet.washer(), doublers, gutters, stops, cylinders.standoff());
+                rodSet.bushings(doublers, leaves), rodSet.washer(), doublers, gutters, stops, cylinders.standoff());
     }
 
     /**

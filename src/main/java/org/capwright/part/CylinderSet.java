@@ -8,6 +8,7 @@ import org.capwright.job.EdgeInputs;
 import org.capwright.job.HoodInputs;
 import org.capwright.job.Input;
 import org.capwright.job.LeafInputs;
+import org.capwright.job.LimitInputs;
 import org.capwright.job.Problem;
 import org.capwright.job.RefusedJobException;
 import org.capwright.job.SeamInputs;
@@ -24,7 +25,10 @@ import org.capwright.units.Length;
 
 /** Makes sleeve, hood and standoffs: what is placed round the two cylinders. */
 final class CylinderSet {
-    /** Where a rule puts a hood's beads: an inch in from each edge; common practice, no source. */
+    /**
+     * Where a rule puts a hood's beads, if holes and plates leave it free: an inch in from each edge; common practice, no
+     * source.
+     */
     private static final double BEAD_FROM_EDGE_MM = Length.MM_PER_INCH;
     /** What a rule leaves between lip and standoff tops beyond the lip; common practice, no source. */
     private static final double BELOW_LIP_MM = Length.MM_PER_INCH * 3 / 8;
@@ -33,6 +37,7 @@ final class CylinderSet {
     private final double sleeveInsideMm;
     private final double hoodInsideMm;
     private final double hoodTopMm;
+    private final double rodAxisZMm;
     private final List<Gutter> gutters;
     private final List<Doubler> doublers;
     private final Sheet sleeveSheet;
@@ -41,12 +46,13 @@ final class CylinderSet {
     private final List<Spread.Feature> plates;
     private final Standoff standoff;
 
-    CylinderSet(CapJob job, double sleeveInsideMm, double hoodInsideMm, double hoodTopMm, List<Gutter> gutters,
+    CylinderSet(CapJob job, double sleeveInsideMm, double hoodInsideMm, double hoodTopMm, double rodAxisZMm, List<Gutter> gutters,
                 List<Doubler> doublers) {
         this.job = job;
         this.sleeveInsideMm = sleeveInsideMm;
         this.hoodInsideMm = hoodInsideMm;
         this.hoodTopMm = hoodTopMm;
+        this.rodAxisZMm = rodAxisZMm;
         this.gutters = gutters;
         this.doublers = doublers;
         this.sleeveSheet = Sheet.of(job, SleeveInputs.SHEET);
@@ -129,9 +135,7 @@ final class CylinderSet {
 
     private List<PlacedBead> hoodBeads(double heightMm) {
         if (!job.listTyped(HoodInputs.BEADS)) {
-            Bead bead = new Bead(Length.MM_PER_INCH / 2, Length.MM_PER_INCH / 8);
-            return List.of(new PlacedBead(bead, BEAD_FROM_EDGE_MM, false),
-                    new PlacedBead(bead, heightMm - BEAD_FROM_EDGE_MM, false));
+            return autoBeads(heightMm);
         }
         List<PlacedBead> beads = new ArrayList<>();
         for (int i = 0; i < job.text().listSize(HoodInputs.BEADS); i++) {
@@ -139,6 +143,24 @@ final class CylinderSet {
         }
         beads.sort(Comparator.comparingDouble(PlacedBead::aboveFootMm));
         return beads;
+    }
+
+    /** One near each edge, moved off the standoffs' rivet holes and the doublers by what the check of it asks. */
+    private List<PlacedBead> autoBeads(double heightMm) {
+        Bead bead = new Bead(Length.MM_PER_INCH / 2, Length.MM_PER_INCH / 8);
+        double half = bead.widthMm() / 2;
+        double apart = half + mm(LimitInputs.HOLE_BEAD);
+        BeadPlace places = new BeadPlace(half, heightMm - half);
+        double bracketFoot = mm(HoodInputs.BELOW_RIM) + standoff.topZMm() - standoff.heightMm();
+        for (int i = 0; i < standoff.rivets().each(); i++) {
+            places.keepOff(bracketFoot + standoff.rivetHeightMm(i), apart + standoff.rivets().holeMm() / 2);
+        }
+        for (Doubler plate : doublers) {
+            places.keepOff(mm(HoodInputs.BELOW_RIM) + rodAxisZMm, apart + plate.heightMm() / 2);
+        }
+        double lower = places.nearest(BEAD_FROM_EDGE_MM);
+        double upper = places.keepOff(lower, 2 * half).nearest(heightMm - BEAD_FROM_EDGE_MM);
+        return List.of(new PlacedBead(bead, Math.min(lower, upper), false), new PlacedBead(bead, Math.max(lower, upper), false));
     }
 
     private PlacedBead typedBead(int index, double heightMm) {

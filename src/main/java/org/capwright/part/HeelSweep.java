@@ -1,7 +1,5 @@
 package org.capwright.part;
 
-import java.util.function.DoubleUnaryOperator;
-import org.capwright.geom.GoldenSection;
 import org.capwright.geom.Vec2;
 
 /**
@@ -11,9 +9,6 @@ import org.capwright.geom.Vec2;
  * side by less than a bend radius.
  */
 public final class HeelSweep {
-    private static final int SAMPLES = 40;
-    private static final double ENOUGH_RAD = 1e-7;
-
     private final double axisZMm;
     private final double[] u;
     private final double[] w;
@@ -140,13 +135,27 @@ public final class HeelSweep {
     }
 
     /**
-     * The farthest reach over the swing.
+     * The farthest reach over the swing. On its way round the axis a point below the rim only moves outboard until it passes the
+     * rim at {@code sqrt(rho^2 - z_r^2)} (or, with the axis below the rim, until it is level with the axis, at rho). Of all
+     * points of the heel, those farthest are corners on their way past, or what is below the rim at either end of the swing.
      *
      * @param stopRad opening at the stop
-     * @return where and how far
+     * @return where and how far; negative infinity where nothing of the heel is ever below the rim
      */
     public Most farthest(double stopRad) {
-        return most(this::reachMm, stopRad);
+        double atStop = reachMm(stopRad);
+        double closed = reachMm(0);
+        Most farthest = closed > atStop ? new Most(0, closed) : new Most(stopRad, atStop);
+        for (int i = 0; i < u.length; i++) {
+            double rho = Math.hypot(u[i], w[i]);
+            double level = axisZMm > 0 ? -Math.asin(Math.min(1, axisZMm / rho)) : 0;
+            double open = level - Math.atan2(w[i], u[i]);
+            double reach = rho * Math.cos(level);
+            if (rho >= axisZMm && open >= 0 && open <= stopRad && reach > farthest.mm()) {
+                farthest = new Most(open, reach);
+            }
+        }
+        return farthest;
     }
 
     /**
@@ -173,22 +182,5 @@ public final class HeelSweep {
      * @param mm the value
      */
     public record Most(double openRad, double mm) {
-    }
-
-    private static Most most(DoubleUnaryOperator f, double stopRad) {
-        int best = 0;
-        double bestValue = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i <= SAMPLES; i++) {
-            double value = f.applyAsDouble(stopRad * i / SAMPLES);
-            if (value > bestValue) {
-                best = i;
-                bestValue = value;
-            }
-        }
-        double step = stopRad / SAMPLES;
-        double found = GoldenSection.lowest(open -> -f.applyAsDouble(open), Math.max(0, (best - 1) * step),
-                Math.min(stopRad, (best + 1) * step), ENOUGH_RAD);
-        double value = f.applyAsDouble(found);
-        return value > bestValue ? new Most(found, value) : new Most(best * step, bestValue);
     }
 }

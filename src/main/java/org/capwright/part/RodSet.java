@@ -63,16 +63,20 @@ final class RodSet {
         return rods;
     }
 
-    /** One size for all: auto reaches flush with the hood's inside where plate and hood are farthest apart. */
-    Bushing bushing(List<Doubler> doublers, List<Leaf> leaves) {
-        double longest = 0;
+    /**
+     * Bushings by joint, alike but for their length: one that is typed serves all joints, auto reaches at each joint flush with
+     * the hood's inside where plate and hood are farthest apart.
+     */
+    List<Bushing> bushings(List<Doubler> doublers, List<Leaf> leaves) {
+        List<Bushing> bushings = new ArrayList<>();
         for (Leaf leaf : leaves) {
             Doubler plate = doublers.get(leaf.number() - 1);
             double far = Math.min(hoodInsideMm, leaf.rodAxisMm() + outsideMm / 2);
             double inside = Math.sqrt(hoodInsideMm * hoodInsideMm - far * far);
-            longest = Math.max(longest, plate.faceYMm() + plate.thicknessMm() - inside);
+            bushings.add(new Bushing(boreMm, outsideMm, flangeOutsideMm, flangeMm,
+                    auto(RodInputs.BUSHING_LENGTH, plate.faceYMm() + plate.thicknessMm() - inside)));
         }
-        return new Bushing(boreMm, outsideMm, flangeOutsideMm, flangeMm, auto(RodInputs.BUSHING_LENGTH, longest));
+        return bushings;
     }
 
     Washer washer() {

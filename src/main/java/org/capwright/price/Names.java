@@ -1,9 +1,12 @@
 package org.capwright.price;
 
 import java.util.Locale;
+import org.capwright.geom.Bounds;
 import org.capwright.part.Sheet;
 import org.capwright.stock.BarGroup;
+import org.capwright.stock.StockBar;
 import org.capwright.stock.StockSheet;
+import org.capwright.stock.TapeSize;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
@@ -20,7 +23,8 @@ public record Names(ShopFormat format) {
      * @return such as {@code galvanized 18 ga (.0516 in), 120 in x 48 in}
      */
     public String of(StockSheet stock) {
-        return of(stock.sheet()) + ", " + length(stock.lengthMm()) + " x " + length(stock.widthMm()) + (stock.remnant() ? ", remnant" : "");
+        return of(stock.sheet()) + ", " + length(stock.lengthMm()) + " x " + length(stock.widthMm())
+                + (stock.remnant() ? ", remnant" : "");
     }
 
     /**
@@ -31,7 +35,8 @@ public record Names(ShopFormat format) {
      */
     public String of(Sheet sheet) {
         String thickness = format.thickness(Length.ofMm(sheet.thicknessMm()));
-        return sheet.metal().word() + " " + (sheet.gauge().isPresent() ? sheet.gauge().getAsInt() + " ga (" + thickness + ")" : thickness);
+        return sheet.metal().word() + " " + (sheet.gauge().isPresent() ? sheet.gauge().getAsInt() + " ga (" + thickness + ")"
+                : thickness);
     }
 
     /**
@@ -44,7 +49,28 @@ public record Names(ShopFormat format) {
         return bar.metal().word() + " round bar, diameter " + length(bar.diameterMm());
     }
 
-    private String length(double mm) {
+    /**
+     * A bar of the stock.
+     *
+     * @param bar which
+     * @return such as {@code stainless 304 round bar, diameter 1/2 in, 144 in long}
+     */
+    public String of(StockBar bar) {
+        return bar.metal().word() + " round bar, diameter " + length(bar.diameterMm()) + ", " + length(bar.lengthMm()) + " long";
+    }
+
+    /**
+     * A rest of a sheet.
+     *
+     * @param rest the rest
+     * @return such as {@code 96 in x 29 7/8 in}, rounded down
+     */
+    public String of(Bounds rest) {
+        return TapeSize.down(rest.width(), format) + " x " + TapeSize.down(rest.height(), format);
+    }
+
+    /** A length. */
+    String length(double mm) {
         return format.length(Length.ofMm(mm));
     }
 

@@ -5,15 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.capwright.blank.Writing;
 import org.capwright.part.Cap;
 import org.capwright.stock.BarGroup;
 import org.capwright.stock.CutList;
 import org.capwright.stock.HardwareItem;
 import org.capwright.stock.HardwareKind;
+import org.capwright.stock.KeptNests;
+import org.capwright.stock.Shares;
 import org.capwright.stock.SheetGroup;
 import org.capwright.stock.ShopStock;
+import org.capwright.stock.StockBar;
 import org.capwright.stock.StockJob;
 import org.capwright.stock.StockPlan;
 import org.capwright.stock.StockSheet;
@@ -27,6 +32,8 @@ public final class Pricing {
     private static final double MINUTES = 60;
     /** Stock sizes are printed to sixteenths of an inch. */
     private static final int FRACTION = 16;
+    /** Part of the search that does not grow with the number of caps, in caps. */
+    private static final double EVERY_NUMBER = 2;
 
     private final StockPlan plan;
     private final StockJob job;
@@ -37,7 +44,7 @@ public final class Pricing {
         this.plan = plan;
         this.job = job;
         this.card = card;
-        this.names = new Names(new ShopFormat(plan.shop().units(), FRACTION));
+        this.names = new Names(new ShopFormat(Writing.of(job.cap()).format().system(), FRACTION));
     }
 
     /**
@@ -53,6 +60,29 @@ public final class Pricing {
     public static Price of(Cap cap, int caps, ShopStock shop, RateCard card, StockPlan.Options options) {
         StockJob job = StockJob.of(cap, caps);
         return of(StockPlan.of(List.of(job), shop, options), card);
+    }
+
+    /**
+     * Prices for several numbers of caps, each nested together; the time is shared out among them.
+     *
+     * @param cap the cap
+     * @param caps numbers of caps
+     * @param shop the stock
+     * @param card the rates
+     * @param options how long to nest, for all of them together
+     * @param kept nests made before, and those made now
+     * @return a price for each number, in their order
+     */
+    public static List<Price> of(Cap cap, List<Integer> caps, ShopStock shop, RateCard card, StockPlan.Options options,
+            KeptNests kept) {
+        StockJob one = StockJob.of(cap, 1);
+        Shares shares = new Shares(options, caps.stream().map(number -> number + EVERY_NUMBER).toList());
+        List<Price> prices = new ArrayList<>();
+        for (int i = 0; i < caps.size(); i++) {
+            StockJob job = new StockJob(one.name(), cap, one.blanks(), caps.get(i));
+            prices.add(of(StockPlan.of(List.of(job), shop, shares.of(i), kept), card));
+        }
+        return prices;
     }
 
     /**
@@ -82,7 +112,8 @@ public final class Pricing {
     }
 
     private String note() {
-        return Stream.of(plan.shop().note(), card.note()).filter(note -> !note.isBlank()).distinct().collect(Collectors.joining(" "));
+        return Stream.of(plan.shop().note(), card.note()).filter(note -> !note.isBlank()).distinct()
+                .collect(Collectors.joining(" "));
     }
 
     private List<Line> material() {
@@ -92,17 +123,25 @@ public final class Pricing {
             group.nest().sheets().forEach(layout -> counts.merge(group.stockOf(layout), 1, Integer::sum));
             counts.forEach((sheet, count) -> lines.add(Line.of(names.of(sheet), count, "sheets", sheet.priceEach(), "")));
             for (Demand lost : group.nest().unplaced()) {
-                lines.add(Line.of(lost.piece().name() + ", " + names.of(group.sheet()), lost.quantity(), "blanks", OptionalDouble.empty(), "no sheet for it"));
+                lines.add(Line.of(lost.piece().name() + ", " + names.of(group.sheet()), lost.quantity(), "blanks",
+                        OptionalDouble.empty(), "no sheet for it"));
             }
         }
         card.remnantCredit().ifPresent(share -> lines.addAll(credits(share)));
-        for (BarGroup bar : plan.bars()) {
-            String name = names.bar(bar);
-            OptionalDouble price = bar.price();
-            int count = bar.plan().bars().size();
-            OptionalDouble each = price.isPresent() && count > 0 ? OptionalDouble.of(price.getAsDouble() / count) : OptionalDouble.empty();
-            lines.add(Line.of(name, Math.max(count, 1), "bars", each, bar.stock().isEmpty() ? "no bar for it" : ""));
-        }
+        plan.bars().forEach(group -> lines.addAll(bars(group)));
+        return lines;
+    }
+
+    /** A line for each kind of bar that is really cut up, and one for each rod that no bar is long enough for. */
+    private List<Line> bars(BarGroup group) {
+        Map<StockBar, Integer> counts = new LinkedHashMap<>();
+        group.plan().bars().forEach(bar -> counts.merge(group.stockOf(bar), 1, Integer::sum));
+        List<Line> lines = new ArrayList<>();
+        counts.forEach((bar, count) -> lines.add(Line.of(names.of(bar), count, "bars", bar.price(), "")));
+        Map<Double, Integer> tooLong = new TreeMap<>();
+        group.plan().tooLongMm().forEach(mm -> tooLong.merge(mm, 1, Integer::sum));
+        tooLong.forEach((mm, count) -> lines.add(Line.of(names.bar(group) + ", rod of " + names.length(mm), count, "rods",
+                OptionalDouble.empty(), "no bar for it")));
         return lines;
     }
 
@@ -114,7 +153,8 @@ public final class Pricing {
                 OptionalDouble price = group.stockOf(layout).priceEach();
                 if (layout.remnant().isPresent() && price.isPresent()) {
                     double credit = -share * price.getAsDouble() * layout.remnantMm2() / layout.size().areaMm2();
-                    lines.add(Line.of("remnant back to stock, " + names.of(group.sheet()), 1, "piece", OptionalDouble.of(credit), ""));
+                    lines.add(Line.of("remnant back to stock, " + names.of(group.sheet()), 1, "piece", OptionalDouble.of(credit),
+                            ""));
                 }
             }
         }
@@ -142,8 +182,10 @@ public final class Pricing {
             double quantity = operation.of(work) * job.caps();
             if (quantity > 0) {
                 Rate rate = card.rate(operation);
-                lines.add(Line.of(operation.words(), quantity, operation.unit(), cost(rate.minutesEach()), minutes(rate.minutesEach(), "each")));
-                lines.add(Line.of("set-up, " + operation.words(), 1, "time", cost(rate.setUpMinutes()), minutes(rate.setUpMinutes(), "")));
+                lines.add(Line.of(operation.words(), quantity, operation.unit(), cost(rate.minutesEach()),
+                        minutes(rate.minutesEach(), "each")));
+                lines.add(Line.of("set-up, " + operation.words(), 1, "time", cost(rate.setUpMinutes()),
+                        minutes(rate.setUpMinutes(), "")));
             }
         }
         lines.removeIf(line -> line.amount().isPresent() && line.amount().getAsDouble() == 0 && line.unit().equals("time"));
@@ -152,10 +194,12 @@ public final class Pricing {
 
     private OptionalDouble cost(OptionalDouble minutes) {
         return minutes.isPresent() && card.labourPerHour().isPresent()
-                ? OptionalDouble.of(minutes.getAsDouble() * card.labourPerHour().getAsDouble() / MINUTES) : OptionalDouble.empty();
+                ? OptionalDouble.of(minutes.getAsDouble() * card.labourPerHour().getAsDouble() / MINUTES)
+                        : OptionalDouble.empty();
     }
 
     private static String minutes(OptionalDouble minutes, String each) {
-        return minutes.isPresent() ? Names.number(minutes.getAsDouble()) + " min" + (each.isEmpty() ? "" : " " + each) : "no rate";
+        return minutes.isPresent() ? Names.number(minutes.getAsDouble()) + " min" + (each.isEmpty() ? "" : " " + each)
+                : "no rate";
     }
 }

@@ -3,6 +3,7 @@ package org.capwright.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import org.capwright.metal.Metal;
 import org.capwright.part.PivotRod;
 import org.capwright.stock.bar.BarPlan;
@@ -27,19 +28,19 @@ public record BarGroup(Metal metal, double diameterMm, List<StockBar> stock, Bar
     }
 
     /** The bars of some jobs, by metal and diameter. */
-    static List<BarGroup> of(List<StockJob> jobs, ShopStock shop) {
+    static List<BarGroup> of(List<StockJob> jobs, ShopStock shop, BooleanSupplier cancelled) {
         List<BarGroup> groups = new ArrayList<>();
         for (StockJob job : jobs) {
             for (PivotRod rod : job.cap().rods()) {
                 if (groups.stream().noneMatch(group -> group.holds(rod))) {
-                    groups.add(of(rod.metal(), rod.diameterMm(), jobs, shop));
+                    groups.add(of(rod.metal(), rod.diameterMm(), jobs, shop, cancelled));
                 }
             }
         }
         return groups;
     }
 
-    private static BarGroup of(Metal metal, double diameterMm, List<StockJob> jobs, ShopStock shop) {
+    private static BarGroup of(Metal metal, double diameterMm, List<StockJob> jobs, ShopStock shop, BooleanSupplier cancelled) {
         List<StockBar> stock = shop.bars().stream()
                 .filter(bar -> bar.metal() == metal && Math.abs(bar.diameterMm() - diameterMm) < SAME_MM).toList();
         BarGroup empty = new BarGroup(metal, diameterMm, stock, new BarPlan(List.of(), List.of(), true), shop.kerfMm());
@@ -51,19 +52,29 @@ public record BarGroup(Metal metal, double diameterMm, List<StockBar> stock, Bar
                 }
             }
         }
+        List<BarSize> sizes = sizes(stock);
+        return new BarGroup(metal, diameterMm, stock, BarPlan.of(pieces, sizes, shop.kerfMm(), cancelled), shop.kerfMm());
+    }
+
+    /** Sizes in the order of the stock: by price where all prices are known, else by length. */
+    private static List<BarSize> sizes(List<StockBar> stock) {
         boolean priced = stock.stream().allMatch(bar -> bar.price().isPresent());
-        List<BarSize> sizes = stock.stream().map(bar -> new BarSize(bar.lengthMm(),
-                priced ? Math.max(bar.price().getAsDouble(), 1e-6) : bar.lengthMm())).toList();
-        return new BarGroup(metal, diameterMm, stock, BarPlan.of(pieces, sizes, shop.kerfMm()), shop.kerfMm());
+        return stock.stream().map(bar -> new BarSize(bar.lengthMm(), priced ? Math.max(bar.price().getAsDouble(), 1e-6)
+                : bar.lengthMm())).toList();
     }
 
     private boolean holds(PivotRod rod) {
         return rod.metal() == metal && Math.abs(rod.diameterMm() - diameterMm) < SAME_MM;
     }
 
-    /** The stock bar that a cut bar is. */
-    private StockBar stockOf(CutBar bar) {
-        return stock.stream().filter(one -> one.lengthMm() == bar.size().lengthMm()).findFirst().orElseThrow();
+    /**
+     * The stock bar that a cut bar is.
+     *
+     * @param bar one of the plan's
+     * @return which bar it is cut from
+     */
+    public StockBar stockOf(CutBar bar) {
+        return stock.get(sizes(stock).indexOf(bar.size()));
     }
 
     /**

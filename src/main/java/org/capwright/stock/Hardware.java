@@ -31,7 +31,7 @@ final class Hardware {
         for (PivotRod rod : cap.rods()) {
             items.add(hardware.rod(rod));
         }
-        items.add(hardware.bushings());
+        items.addAll(hardware.bushings());
         items.add(hardware.rivets());
         if (cap.sleeve().holes().count() > 0) {
             items.add(hardware.screws());
@@ -45,10 +45,16 @@ final class Hardware {
                 + length(rod.diameterMm()) + ", cut length " + length(rod.lengthMm()), "", HardwareKind.BAR, rod.diameterMm(), rod.lengthMm());
     }
 
-    private HardwareItem bushings() {
-        Bushing bushing = cap.bushing();
+    /** Those of one joint are alike; joints with bushings of the same length share a line. */
+    private List<HardwareItem> bushings() {
+        return cap.bushings().stream().distinct().map(kind -> bushings(kind, cap.bushingsOf(cap.bushings().indexOf(kind) + 1)))
+                .toList();
+    }
+
+    private HardwareItem bushings(Bushing bushing, String ofWhich) {
         boolean typed = cap.job().find(RodInputs.BUSHING_OUTSIDE).isPresent();
-        return new HardwareItem("flanged bushing", 4 * cap.rods().size(), "bore " + length(bushing.boreMm()) + ", outside "
+        long rods = cap.bushings().stream().filter(bushing::equals).count();
+        return new HardwareItem("flanged bushing" + ofWhich, (int) (4 * rods), "bore " + length(bushing.boreMm()) + ", outside "
                 + length(bushing.outsideMm()) + ", flange " + length(bushing.flangeOutsideMm()) + " by "
                 + length(bushing.flangeMm()) + ", length under flange " + length(bushing.lengthMm()),
                 typed ? "" : "sizes by rule: measure the part in hand", HardwareKind.BUSHING, bushing.boreMm(), 0);

@@ -9,7 +9,6 @@ import org.capwright.part.Sheet;
 import org.capwright.stock.nest.Demand;
 import org.capwright.stock.nest.Nest;
 import org.capwright.stock.nest.NestTask;
-import org.capwright.stock.nest.Nester;
 import org.capwright.stock.nest.Piece;
 import org.capwright.stock.nest.SheetLayout;
 import org.capwright.stock.nest.SheetSize;
@@ -63,11 +62,6 @@ public record SheetGroup(Sheet sheet, List<StockSheet> stock, Nest nest) {
     /** Whether two thicknesses are cut from the same sheets. */
     static boolean same(Sheet a, Sheet b) {
         return a.metal() == b.metal() && Math.abs(a.thicknessMm() - b.thicknessMm()) < 1e-3;
-    }
-
-    /** Nests a group. */
-    static SheetGroup of(Sheet sheet, NestTask task, ShopStock shop, Nester.Options options) {
-        return new SheetGroup(sheet, shop.sheetsFor(sheet), Nester.nest(task, options));
     }
 
     /**

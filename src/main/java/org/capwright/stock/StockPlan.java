@@ -18,8 +18,11 @@ import org.capwright.stock.nest.Nester;
  * @param jobs the jobs
  * @param sheets sheets, nested
  * @param bars bars, planned
+ * @param seed seed of the search
  */
-public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sheets, List<BarGroup> bars) {
+public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sheets, List<BarGroup> bars, long seed) {
+    private static final int EVERY_GROUP = 6;
+
     /** Keeps its own copies. */
     public StockPlan {
         jobs = List.copyOf(jobs);
@@ -61,6 +64,19 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
      * @return the plan
      */
     public static StockPlan of(List<StockJob> jobs, ShopStock shop, Options options) {
+        return of(jobs, shop, options, new KeptNests());
+    }
+
+    /**
+     * Plans some jobs together; groups that were nested before are not nested again.
+     *
+     * @param jobs the jobs
+     * @param shop the stock
+     * @param options how long to search
+     * @param kept nests made before, and those made now
+     * @return the plan
+     */
+    public static StockPlan of(List<StockJob> jobs, ShopStock shop, Options options, KeptNests kept) {
         List<Sheet> kinds = new ArrayList<>();
         jobs.stream().flatMap(job -> job.blanks().stream()).forEach(blank -> {
             if (kinds.stream().noneMatch(kind -> SheetGroup.same(kind, blank.sheet()))) {
@@ -68,14 +84,28 @@ public record StockPlan(ShopStock shop, List<StockJob> jobs, List<SheetGroup> sh
             }
         });
         List<NestTask> tasks = kinds.stream().map(kind -> SheetGroup.task(kind, jobs, shop)).toList();
-        Shares shares = new Shares(options.workSeconds(), options.seconds(), tasks);
+        Shares shares = new Shares(options, tasks.stream().map(task -> kept.has(task, options.seed()) ? 0.0 : task.pieces()
+                + EVERY_GROUP).toList());
         List<SheetGroup> groups = new ArrayList<>();
         for (int i = 0; i < kinds.size(); i++) {
-            Sheet kind = kinds.get(i);
-            groups.add(SheetGroup.of(kind, tasks.get(i), shop, new Nester.Options(shares.workSeconds(i), shares.clockSeconds(i), options.seed(),
-                    nest -> options.better().accept(new SheetGroup(kind, shop.sheetsFor(kind), nest)), options.cancelled())));
+            groups.add(group(kinds.get(i), tasks.get(i), shop, shares.of(i), kept));
         }
-        return new StockPlan(shop, jobs, groups, BarGroup.of(jobs, shop));
+        return new StockPlan(shop, jobs, groups, BarGroup.of(jobs, shop, options.cancelled()), options.seed());
+    }
+
+    private static SheetGroup group(Sheet kind, NestTask task, ShopStock shop, Options share, KeptNests kept) {
+        List<StockSheet> stock = shop.sheetsFor(kind);
+        return new SheetGroup(kind, stock, kept.nest(task, new Nester.Options(share.workSeconds(), share.seconds(), share.seed(),
+                nest -> share.better().accept(new SheetGroup(kind, stock, nest)), share.cancelled())));
+    }
+
+    /**
+     * Whether every search came to its own end, so that the same seed gives the same plan again.
+     *
+     * @return false where the clock or the user cut any short
+     */
+    public boolean settled() {
+        return sheets.stream().allMatch(group -> group.nest().settled());
     }
 
     /**

@@ -134,6 +134,33 @@ public final class DeskFolder {
     }
 
     /**
+     * The shop's own stock file.
+     *
+     * @return where it is kept; may not be there yet
+     */
+    public Path stockFile() {
+        return folder.resolve("stock.json");
+    }
+
+    /**
+     * The shop's own rate card.
+     *
+     * @return where it is kept; may not be there yet
+     */
+    public Path ratesFile() {
+        return folder.resolve("rates.json");
+    }
+
+    /**
+     * What the user's printers get wrong.
+     *
+     * @return the printers kept here
+     */
+    public PrinterFile printers() {
+        return new PrinterFile(folder.resolve("printers.json"));
+    }
+
+    /**
      * Job files opened lately, the last first.
      *
      * @return those that are still there

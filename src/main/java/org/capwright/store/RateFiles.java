@@ -32,6 +32,27 @@ public final class RateFiles {
     }
 
     /**
+     * Reads a rate card from its texts.
+     *
+     * @param text what is typed in it
+     * @return the card
+     * @throws org.capwright.job.RefusedJobException if any field is refused, with every problem
+     */
+    public static RateCard of(JobText text) {
+        return card(text);
+    }
+
+    /**
+     * The texts of a rate card, as its file has them.
+     *
+     * @param card the card
+     * @return texts by path
+     */
+    public static JobText text(RateCard card) {
+        return ShopText.of(tree(card));
+    }
+
+    /**
      * The sample that the program brings along. Its rates are invented, and its note says so.
      *
      * @return the sample

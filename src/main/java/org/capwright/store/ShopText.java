@@ -1,8 +1,11 @@
 package org.capwright.store;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -26,6 +29,11 @@ final class ShopText {
 
     ShopText(JobText text) {
         this.text = text;
+    }
+
+    /** The texts of a file that is made of this tree. */
+    static JobText of(Map<String, Object> tree) {
+        return JobParser.parse(Path.of("shop.json"), PrettyJson.print(tree).getBytes(StandardCharsets.UTF_8));
     }
 
     /** What a bare number of length is in. */

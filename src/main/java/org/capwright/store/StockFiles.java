@@ -46,6 +46,27 @@ public final class StockFiles {
     }
 
     /**
+     * Reads a stock from its texts.
+     *
+     * @param text what is typed in it
+     * @return the stock
+     * @throws org.capwright.job.RefusedJobException if any field is refused, with every problem
+     */
+    public static ShopStock of(JobText text) {
+        return new StockFiles(text).stock();
+    }
+
+    /**
+     * The texts of a stock, as its file has them.
+     *
+     * @param stock the stock
+     * @return texts by path
+     */
+    public static JobText text(ShopStock stock) {
+        return ShopText.of(StockTree.of(stock));
+    }
+
+    /**
      * The sample that the program brings along. Its prices are invented, and its note says so.
      *
      * @return the sample

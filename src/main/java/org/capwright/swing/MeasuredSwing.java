@@ -96,8 +96,8 @@ public record MeasuredSwing(List<OneSide> sides) {
 
     private static Cap atEnd(Cap cap, MeasuredWork work, int side, int end) {
         List<Leaf> leaves = cap.leaves().stream().map(leaf -> atEnd(work.leaf(leaf, side), work.rod(cap, leaf, side), end)).toList();
-        return new Cap(cap.job(), cap.stopRad(), cap.joints(), cap.sleeve(), cap.hood(), leaves, cap.rods(), cap.bushing(), cap.washer(),
-                cap.doublers(), cap.gutters(), cap.stops(), cap.standoff());
+        return new Cap(cap.job(), cap.stopRad(), cap.joints(), cap.sleeve(), cap.hood(), leaves, cap.rods(), cap.bushings(),
+                cap.washer(), cap.doublers(), cap.gutters(), cap.stops(), cap.standoff());
     }
 
     private static Leaf atEnd(Leaf leaf, RodLine rod, int end) {

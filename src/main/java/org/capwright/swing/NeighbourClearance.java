@@ -1,6 +1,5 @@
 package org.capwright.swing;
 
-import java.awt.geom.Line2D;
 import org.capwright.geom.Vec3;
 import org.capwright.part.Leaf;
 import org.capwright.part.StopBar;
@@ -50,17 +49,24 @@ final class NeighbourClearance {
     static Clearance next(Leaf inner, Leaf outer, double stopRad) {
         Motion motion = Motion.of(inner);
         double[][] corners = corners(inner);
-        double hinge = outer.slab().hingeEdgeMm();
-        double top = outer.sheet().thicknessMm();
-        Line2D flange = new Line2D.Double(hinge, top, hinge - outer.lipOutMm(outer.hingeFlangeMm()),
-                top - outer.lipDownMm(outer.hingeFlangeMm()));
+        ConvexSection closed = closed(outer);
         return Clearance.search(Pair.LEAF_NEXT, inner.number(), stopRad, openRad -> {
             Turn open = Turn.of(openRad);
             Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
             Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
             Nearness axis = SectionLine.toPoint(edge, lip, outer.rodAxisMm(), outer.rodAxisZMm());
-            return new Nearness(axis.mm() - outer.rodRadiusMm(), axis.where()).orNearer(SectionLine.toLine(edge, lip, flange));
+            return new Nearness(axis.mm() - outer.rodRadiusMm(), axis.where()).orNearer(closed.to(edge, lip));
         }, OpeningSearch.KINKED);
+    }
+
+    /** A closed leaf from its hinge flange outboard, with what is under it. */
+    private static ConvexSection closed(Leaf leaf) {
+        double hinge = leaf.slab().hingeEdgeMm();
+        double free = leaf.slab().freeEdgeMm();
+        double top = leaf.sheet().thicknessMm();
+        double lip = top - leaf.lipDownMm(leaf.hingeFlangeMm());
+        return new ConvexSection(new double[] {hinge - leaf.lipOutMm(leaf.hingeFlangeMm()), free, free, hinge},
+                new double[] {lip, lip, top, top});
     }
 
     /** An inner leaf and the bar of the next joint, which it passes on its way up. */
@@ -68,18 +74,17 @@ final class NeighbourClearance {
         Motion motion = Motion.of(leaf);
         double[][] corners = corners(leaf);
         double near = bar.jointMm() - bar.halfWidthMm();
+        double far = bar.jointMm() + bar.halfWidthMm();
         double low = bar.cornerZMm();
-        Line2D floor = new Line2D.Double(near, low, bar.jointMm() + bar.halfWidthMm(), low);
-        Line2D side = new Line2D.Double(near, low, near, low + bar.depthMm());
+        double high = low + bar.depthMm();
+        ConvexSection box = new ConvexSection(new double[] {near, far, far, near}, new double[] {low, low, high, high});
         return Clearance.search(Pair.LEAF_BAR, leaf.number(), stopRad, openRad -> {
             Turn open = Turn.of(openRad);
             Vec3 rod = motion.at(0, corners[2][1], 0, open);
             Vec3 edge = motion.at(corners[2][0], corners[2][1], 0, open);
             Vec3 lip = motion.at(corners[3][0], corners[3][1], 0, open);
             Vec3 inner = motion.at(corners[4][0], corners[4][1], 0, open);
-            return SectionLine.toLine(rod, edge, floor).orNearer(SectionLine.toLine(rod, edge, side))
-                    .orNearer(SectionLine.toLine(edge, lip, floor)).orNearer(SectionLine.toLine(edge, lip, side))
-                    .orNearer(SectionLine.toLine(lip, inner, floor)).orNearer(SectionLine.toLine(lip, inner, side));
+            return box.to(rod, edge).orNearer(box.to(edge, lip)).orNearer(box.to(lip, inner));
         }, OpeningSearch.KINKED);
     }
 }

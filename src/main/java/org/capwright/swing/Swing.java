@@ -45,7 +45,7 @@ public record Swing(List<Clearance> clearances, List<StopContact> stops, double 
         all.add(SleeveClearance.of(leaf, cap.sleeve(), stop));
         all.add(StandoffClearance.of(leaf, cap.standoff(), stop));
         all.add(SpoutClearance.of(leaf, cap.gutters().get(i), stop));
-        all.add(BushingClearance.of(leaf, cap.doublers().get(i), cap.bushing(), stop));
+        all.add(BushingClearance.of(leaf, cap.doublers().get(i), cap.bushings().get(i), stop));
         if (i == 0) {
             all.add(NeighbourClearance.opposite(leaf, stop));
         }

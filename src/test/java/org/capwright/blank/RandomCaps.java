@@ -21,11 +21,14 @@ public final class RandomCaps {
         }
     }
 
+    /** Seeds next to each other draw alike at first; spread out they do not. */
+    private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
     private final Random random;
     private final Map<String, String> inputs = new LinkedHashMap<>();
 
     private RandomCaps(long seed) {
-        this.random = new Random(seed);
+        this.random = new Random(seed * SPREAD);
     }
 
     /** So many caps, from a first seed on. */
@@ -60,6 +63,9 @@ public final class RandomCaps {
     }
 
     private void cylinders() {
+        for (String part : List.of("sleeve", "hood", "leaves", "gutter", "standoffs")) {
+            inputs.put(part + ".metal", pick("galvanized", "cold-rolled", "stainless 304", "aluminium"));
+        }
         inputs.put("sleeve.gauge", pick("16", "18", "20"));
         inputs.put("hood.gauge", pick("18", "20", "22"));
         inches("hood.annulus", 1.5, 4);

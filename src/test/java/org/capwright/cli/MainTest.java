@@ -159,6 +159,20 @@ class MainTest {
     }
 
     @Test
+    void fitTellsWhichCutPartsContradictEachOtherAndWhatToDo() throws IOException {
+        String json = "{\"stack\": {\"outsideDiameter\": \"18 in\"}, \"held\": {\"sleeve\": \"cut\", \"standoffs\": \"cut\"},"
+                + " \"fit\": {\"hoodBore\": [{\"diameter\": \"22 5/8 in\"}]}}";
+        String job = job(json).toString();
+        assertThat(run("fit", job)).isEqualTo(1);
+        assertThat(out.toString()).contains("foul: web of the cut standoffs off what sleeve and hood ask for",
+                "; make the standoffs anew, web outside 2 ");
+        out.getBuffer().setLength(0);
+        assertThat(run("fit", job, "--json")).isEqualTo(1);
+        assertThat(out.toString()).contains("\"parts\" : [ \"sleeve\", \"hood\", \"standoffs\" ]",
+                "\"remedy\" : \"make the standoffs anew");
+    }
+
+    @Test
     void fitWritesTheReadingSheet() {
         Path to = folder.resolve("sheet");
         assertThat(run("fit", DEMO, "--sheet", to.toString())).isEqualTo(0);

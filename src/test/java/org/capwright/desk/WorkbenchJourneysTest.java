@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import javafx.event.ActionEvent;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -17,6 +18,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.session.Shop;
 import org.capwright.desk.view.Workbench;
 import org.capwright.job.GutterInputs;
 import org.capwright.store.DeskFolder;
@@ -52,7 +54,7 @@ class WorkbenchJourneysTest {
 
     @Start
     private void start(Stage stage) {
-        session = new Session(JobFiles.read(DEMO));
+        session = new Session(JobFiles.read(DEMO), Shop.of(new DeskFolder(folder.resolve("shop"))));
         new Workbench(session, new DeskFolder(folder.resolve("desk"))).show(stage);
     }
 
@@ -154,6 +156,82 @@ class WorkbenchJourneysTest {
         assertThat(to.resolve("templates.pdf")).exists();
     }
 
+    @Test
+    void enterGoesFromReadingToReadingAndTheVerdictFollows(FxRobot robot) throws Exception {
+        view(robot, KeyCode.DIGIT5);
+        until(() -> text(robot, "#fit-verdict").contains("CLEAR"));
+        until(() -> robot.lookup("#reading-fit-stackGirth").queryAs(TextField.class).isFocused());
+        robot.press(KeyCode.ENTER).release(KeyCode.ENTER);
+        until(() -> robot.lookup("#reading-fit-stack-0-diameter").queryAs(TextField.class).isFocused());
+        robot.interact(() -> robot.lookup("#reading-fit-hoodBore-0-diameter").queryAs(TextField.class).setText("20 in"));
+        until(() -> text(robot, "#fit-todo").startsWith("Measure again"));
+        robot.interact(session::undo);
+        until(() -> text(robot, "#fit-verdict").contains("CLEAR"));
+    }
+
+    @Test
+    void buildsAreDrawnBeforeCutting(FxRobot robot) throws Exception {
+        view(robot, KeyCode.DIGIT5);
+        until(() -> robot.lookup("#fit-before").tryQuery().isPresent());
+        robot.interact(() -> robot.lookup("#fit-before").queryAs(ButtonBase.class).fire());
+        until(() -> robot.lookup("#tolerance-run").tryQuery().isPresent());
+        robot.interact(() -> robot.lookup("#tolerance-builds").queryAs(TextField.class).setText("500"));
+        robot.interact(() -> robot.lookup("#tolerance-run").queryAs(ButtonBase.class).fire());
+        until(() -> text(robot, "#tolerance-share").contains("keep every limit"));
+    }
+
+    @Test
+    void sheetsAndPriceAreShownAndFollowARate(FxRobot robot) throws Exception {
+        view(robot, KeyCode.DIGIT4);
+        until(() -> text(robot, "#stock-summary").contains("sheets; no layout can use fewer"));
+        view(robot, KeyCode.DIGIT6);
+        until(() -> robot.lookup("#price-total").tryQuery().isPresent() && robot.lookup("#price-for-10").tryQuery().isPresent());
+        String before = WaitForAsyncUtils.asyncFx(() -> text(robot, "#price-total")).get();
+        robot.interact(() -> {
+            TextField rate = robot.lookup("#shop-labourPerHour").queryAs(TextField.class);
+            rate.setText("140");
+            rate.fireEvent(new ActionEvent());
+        });
+        until(() -> !text(robot, "#price-total").equals(before));
+    }
+
+    @Test
+    void helpIsSearched(FxRobot robot) throws Exception {
+        robot.press(KeyCode.F1).release(KeyCode.F1);
+        until(() -> robot.lookup("#help-search").tryQuery().isPresent());
+        int all = list(robot, "#help-entries").getItems().size();
+        robot.interact(() -> robot.lookup("#help-search").queryAs(TextField.class).setText("annulus"));
+        until(() -> !list(robot, "#help-entries").getItems().isEmpty() && list(robot, "#help-entries").getItems().size() < all / 4);
+        robot.interact(() -> robot.lookup("#help-search").query().getScene().getWindow().hide());
+    }
+
+    @Test
+    void aPrinterIsMeasured(FxRobot robot) throws Exception {
+        robot.interact(() -> robot.lookup("#templates").queryAs(ButtonBase.class).fire());
+        until(() -> robot.lookup("#measure-printer").tryQuery().isPresent());
+        robot.interact(() -> robot.lookup("#measure-printer").queryAs(ButtonBase.class).fire());
+        until(() -> robot.lookup("#printer-name").tryQuery().isPresent());
+        robot.interact(() -> {
+            robot.lookup("#printer-name").queryAs(TextField.class).setText("office");
+            robot.lookup("#printer-across").queryAs(TextField.class).setText("3 in");
+            robot.lookup("#printer-keep").queryAs(ButtonBase.class).fire();
+        });
+        until(() -> text(robot, "#printer-state").contains("fit to page"));
+        robot.interact(() -> {
+            robot.lookup("#printer-across").queryAs(TextField.class).setText("");
+            robot.lookup("#printer-keep").queryAs(ButtonBase.class).fire();
+        });
+        assertThat(new DeskFolder(folder.resolve("desk")).printers().all()).extracting(entry -> entry.scale().printer()).containsExactly("office");
+    }
+
+    private void view(FxRobot robot, KeyCode digit) {
+        robot.press(KeyCode.CONTROL, digit).release(digit, KeyCode.CONTROL);
+    }
+
+    private static String text(FxRobot robot, String id) {
+        return robot.lookup(id).tryQueryAs(Label.class).map(Label::getText).orElse("");
+    }
+
     private static ListView<?> list(FxRobot robot, String id) {
         return robot.lookup(id).queryAs(ListView.class);
     }
@@ -167,9 +245,9 @@ class WorkbenchJourneysTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    /** Waits on a condition, never for a time. */
+    /** Waits on a condition, never for a time; looks at the scene on its own thread. */
     private static void until(BooleanSupplier condition) throws Exception {
-        WaitForAsyncUtils.waitFor(SECONDS, TimeUnit.SECONDS, condition::getAsBoolean);
+        WaitForAsyncUtils.waitFor(SECONDS, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(condition::getAsBoolean).get());
         WaitForAsyncUtils.waitForFxEvents();
     }
 }

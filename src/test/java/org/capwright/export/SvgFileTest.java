@@ -88,7 +88,9 @@ class SvgFileTest {
         assertThat(paths.getLength()).as(which).isEqualTo(expected.size());
         for (int i = 0; i < paths.getLength(); i++) {
             double length = length(((Element) paths.item(i)).getAttribute("d"), which);
-            assertThat(length).as("path " + i + ", " + which).isCloseTo(expected.get(i).length(), within(ROUNDED_MM * (10 + expected.get(i).segments().size())));
+            // an arc of almost half a circle is longer by forty times what its chord is rounded by
+            assertThat(length).as("path " + i + ", " + which).isCloseTo(expected.get(i).length(),
+                    within(ROUNDED_MM * (40 + expected.get(i).segments().size())));
         }
     }
 

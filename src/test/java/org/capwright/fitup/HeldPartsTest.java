@@ -3,6 +3,7 @@ package org.capwright.fitup;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.capwright.check.Check;
@@ -92,6 +93,33 @@ class HeldPartsTest {
             assertThat(leaf.slab().radiusMm()).isCloseTo(radius, within(CLOSE_MM));
         });
         assertThat(fitUp.made().leaves().get(0).slab().radiusMm()).isCloseTo(radius, within(CLOSE_MM));
+    }
+
+    /**
+     * The relief hole that was typed only just reaches the flanges' ends; leaves that fit a smaller sleeve would need a larger
+     * one.
+     */
+    @Test
+    void partsThatMakeNoCapTogetherAreNamedAndTheRestIsKept() {
+        Map<String, String> made = new HashMap<>(Map.of("leaves.count", "4", "leaves.firstJoint", "7 in", "leaves.hingeFlange",
+                "1/2 in"));
+        Cap drawn = Cap.solve(Jobs.kilnWith(made));
+        made.put("leaves.reliefHole", mm(drawn.leaves().get(1).reliefHoleMm() + 1e-6));
+        made.put("held.standoffs", "cut");
+        made.put("fit.sleeveGirth", girth(drawn.sleeve().outsideRadiusMm() - 1.2));
+        FitUp fitUp = FitUp.of(Jobs.kilnWith(made));
+
+        Contradiction one = fitUp.rederived().conflicts().get(0);
+        assertThat(one.check().id()).isEqualTo("held.together");
+        assertThat(one.check().verdict()).isEqualTo(Verdict.FOUL);
+        assertThat(one.check().words()).isEqualTo("sleeve as made contradicts the rest of the job: parts that can't be kept");
+        assertThat(one.check().limit().source()).contains("to reach the ends of both flanges");
+        assertThat(one.parts()).containsExactly("sleeve");
+        assertThat(one.remedy()).startsWith("make anew (type it open under held): sleeve; or change the job. Type ");
+        assertThat(fitUp.rederived().held()).containsExactly("standoffs");
+        assertThat(fitUp.verdict()).isEqualTo(Verdict.FOUL);
+        made.put("held.sleeve", "open");
+        assertThat(FitUp.of(Jobs.kilnWith(made)).rederived().contradictions()).allMatch(check -> check.verdict() != Verdict.FOUL);
     }
 
     private static int close(double a, double b) {

@@ -40,7 +40,7 @@ class InputsTest {
     void everyInputHasLabelAndHelp() {
         assertThat(Inputs.all()).allSatisfy(input -> {
             assertThat(input.label()).isNotBlank();
-            assertThat(input.help()).endsWith(".");
+            assertThat(input.help()).as(input.path()).endsWith(".").hasSizeGreaterThan(50);
         });
     }
 

@@ -97,7 +97,8 @@ class LayoutTest {
         BuildStep rods = steps.stream().filter(step -> step.title().startsWith("Doublers")).findFirst().orElseThrow();
         BuildStep trial = steps.stream().filter(step -> step.title().startsWith("Trial fit")).findFirst().orElseThrow();
         assertThat(steps.indexOf(trial)).isGreaterThan(steps.indexOf(rods));
-        assertThat(rods.actions()).anyMatch(text -> text.contains("from outside")).anyMatch(text -> text.contains("tack each rod"))
+        assertThat(rods.actions()).anyMatch(text -> text.contains("from outside"))
+                .anyMatch(text -> text.contains("tack each rod"))
                 .noneMatch(text -> text.contains("titch weld"));
         assertThat(trial.actions()).anyMatch(text -> text.contains("stitch weld the rods"));
         assertThat(steps).filteredOn(step -> !step.title().equals("Finish") && step.actions().toString().contains("weld"))
@@ -107,7 +108,8 @@ class LayoutTest {
     /** Four leaves: the middle gutter's notches are not as deep as those of the outer gutters. */
     @Test
     void notchesAreNamedByTheirGutters() {
-        Cap four = Cap.solve(Jobs.kilnWith(Map.of("stack.outsideDiameter", "36 in", "leaves.count", "4", "gutter.insideWidth", "auto",
+        Cap four = Cap.solve(Jobs.kilnWith(Map.of("stack.outsideDiameter", "36 in", "leaves.count", "4",
+                "gutter.insideWidth", "auto",
                 "gutter.depth", "auto", "hood.aboveRim", "auto", "hood.beads[1].fromTop", "3 in")));
         List<String> actions = BuildSteps.of(four).stream().flatMap(step -> step.actions().stream()).toList();
         assertThat(actions).anyMatch(text -> text.startsWith("Cut 2 notches for the mouths of gutter 1, "))

@@ -84,15 +84,44 @@ class MeasuredSwingTest {
             Oval oval = OvalSampler.oval(cap.hood().insideRadiusMm() + 3 * random.nextGaussian(), 6 * random.nextDouble(),
                     Math.PI * random.nextDouble(), 3 * random.nextGaussian(), 3 * random.nextGaussian());
             for (Leaf leaf : cap.leaves()) {
-                double more = random.nextGaussian();
                 double radius = leaf.slab().radiusMm() + random.nextGaussian();
-                double offset = leaf.rodAxisMm() - leaf.slab().hingeEdgeMm() + more;
-                RodLine rod = new RodLine(leaf.number(), -1, offset, offset, leaf.rodAxisZMm(), leaf.rodAxisZMm(), 100);
+                RodLine rod = skewed(cap, leaf, random.nextBoolean() ? 1 : -1, random);
                 double free = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm() : radius;
-                LeafSize size = new LeafSize(leaf.number(), -1, new Leaf.Slab(leaf.slab().hingeEdgeMm(), free, radius));
-                double full = MeasuredSwing.hood(cap, new MeasuredWork(oval, oval, List.of(rod), List.of(size)), leaf, -1).leastMm();
-                double quick = new QuickHood(leaf, cap.stopRad()).leastMm(oval, -1, radius, 0, more);
+                LeafSize size = new LeafSize(leaf.number(), rod.side(), new Leaf.Slab(leaf.slab().hingeEdgeMm(), free, radius));
+                double full = MeasuredSwing.hood(cap, new MeasuredWork(oval, oval, List.of(rod), List.of(size)), leaf,
+                        rod.side()).leastMm();
+                double quick = new QuickHood(leaf, cap.stopRad()).leastMm(oval, rod, radius, 0);
                 assertThat(Math.abs(quick - full)).as("seed %d, build %d: quick %.5f, full %.5f", SEED, i, quick, full).isLessThan(0.01);
+            }
+        }
+    }
+
+    /** Ends that stray by up to a sixteenth of an inch and more, each by itself. */
+    private static RodLine skewed(Cap cap, Leaf leaf, int side, Random random) {
+        double offset = leaf.rodAxisMm() - leaf.slab().hingeEdgeMm();
+        double height = leaf.rodAxisZMm();
+        return new RodLine(leaf.number(), side, offset + random.nextGaussian(), offset + random.nextGaussian(), height
+                + random.nextGaussian(),
+                height + random.nextGaussian(), cap.doublers().get(leaf.number() - 1).faceYMm());
+    }
+
+    /** The quick search of builds with skewed rods against plain sampling, without the full one between. */
+    @ParameterizedTest
+    @ValueSource(strings = {"kiln-room", "grain-dryer-hall", "woodwork-class"})
+    void theQuickSearchOfSkewedRodsAgreesWithSampling(String demo) {
+        Cap cap = Cap.solve(JobReader.read(text(demo)).orThrow());
+        Random random = new Random(SEED);
+        for (int i = 0; i < 10; i++) {
+            double[] hood = {cap.hood().insideRadiusMm() + random.nextGaussian(), 4 * random.nextDouble(),
+                    Math.PI * random.nextDouble(),
+                2 * random.nextGaussian(), 2 * random.nextGaussian()};
+            for (Leaf leaf : cap.leaves()) {
+                RodLine rod = skewed(cap, leaf, random.nextBoolean() ? 1 : -1, random);
+                double quick = new QuickHood(leaf, cap.stopRad()).leastMm(OvalSampler.oval(hood), rod, leaf.slab().radiusMm(), 0);
+                double sampled = new OvalSampler(cap, leaf, rod, hood).leastMm(150, 60, 1);
+                assertThat(Math.abs(quick - sampled)).as("%s, seed %d, build %d, leaf %d: quick %.5f, sampled %.5f", demo,
+                        SEED, i, leaf.number(),
+                        quick, sampled).isLessThan(0.01);
             }
         }
     }

@@ -2,6 +2,7 @@ package org.capwright.swing;
 
 import org.capwright.geom.Oval;
 import org.capwright.geom.Vec2;
+import org.capwright.geom.Vec3;
 import org.capwright.part.Cap;
 import org.capwright.part.Leaf;
 import org.capwright.part.PlacedBead;
@@ -28,8 +29,17 @@ public final class OvalSampler {
         return Oval.of(hood[0], hood[1], hood[2], new Vec2(hood[3], hood[4]));
     }
 
+    /** The least clearance that sampling finds, the opening and the place. */
+    public record Found(double mm, double openRad, Vec3 at) {
+    }
+
     /** The least clearance over a grid of openings and points, then over finer and finer grids round its lowest places. */
     public double leastMm(int openings, int along, int levels) {
+        return least(openings, along, levels).mm();
+    }
+
+    /** The same with its place. */
+    public Found least(int openings, int along, int levels) {
         double best = Double.POSITIVE_INFINITY;
         double[][] rows = new double[(openings + 1) * (levels + 1) * 2][];
         int count = 0;
@@ -51,15 +61,17 @@ public final class OvalSampler {
             }
         }
         double limit = best + 1;
+        Found found = new Found(Double.POSITIVE_INFINITY, 0, new Vec3(0, 0, 0));
         for (double[] row : rows) {
             if (row[0] < limit) {
-                best = Math.min(best, zoom(row, cap.stopRad() / openings, 1.0 / along));
+                Found near = zoom(row, cap.stopRad() / openings, 1.0 / along);
+                found = near.mm() < found.mm() ? near : found;
             }
         }
-        return best;
+        return found;
     }
 
-    private double zoom(double[] row, double openStep, double alongStep) {
+    private Found zoom(double[] row, double openStep, double alongStep) {
         double open = row[2];
         double at = row[1];
         double best = row[0];
@@ -83,17 +95,22 @@ public final class OvalSampler {
             openReach /= 2;
             alongReach /= 2;
         }
-        return best;
+        double[] p = point(open, at, row[3], row[4]);
+        return new Found(best, open, new Vec3(rod.side() * p[0], p[1], p[2]));
     }
 
-    private double mm(double open, double along, double level, double half) {
+    private double[] point(double open, double along, double level, double half) {
         double beta = leaf.bend().turnRad();
         double deep = level * leaf.curveFlangeMm();
         double radius = leaf.slab().radiusMm() + deep * Math.cos(beta);
         double low = leaf.slab().freeChord() ? Math.acos((leaf.slab().freeEdgeMm() + deep * Math.cos(beta)) / radius) : 0;
         double high = Math.acos((leaf.slab().hingeEdgeMm() - deep * Math.cos(beta)) / radius);
         double psi = low + (high - low) * along;
-        double[] p = turned(radius * Math.cos(psi), half * radius * Math.sin(psi), -leaf.rodRadiusMm() - deep * Math.sin(beta), open);
+        return turned(radius * Math.cos(psi), half * radius * Math.sin(psi), -leaf.rodRadiusMm() - deep * Math.sin(beta), open);
+    }
+
+    private double mm(double open, double along, double level, double half) {
+        double[] p = point(open, along, level, half);
         if (p[2] > cap.hood().aboveRimMm()) {
             return Double.POSITIVE_INFINITY;
         }

@@ -86,10 +86,7 @@ final class SampledSwing {
     }
 
     private void outward(Map<Pair, Double> least) {
-        List<double[][]> free = sampler.formed().free();
         least.put(Pair.LEAF_NEXT, kinked.least(sampler::next));
-        List<double[][]> section = new ArrayList<>(free);
-        section.add(sampler.formed().face());
-        least.put(Pair.LEAF_BAR, kinked.least(pose -> sampler.bar(pose, section)));
+        least.put(Pair.LEAF_BAR, kinked.least(sampler::bar));
     }
 }

@@ -13,6 +13,7 @@ final class Sampler {
     /** What is at the rim counts as below it. */
     private static final double AT_RIM_MM = 1e-9;
     private static final int FINE = 60;
+    private static final int DIRECTIONS = 360;
 
     private final Cap cap;
     private final Leaf leaf;
@@ -69,7 +70,11 @@ final class Sampler {
         return least;
     }
 
-    /** A free edge and the next leaf's closed hinge flange and rod, by pairs of points: few, then close together round the nearest. */
+    /**
+     * A free edge and the next leaf, closed, with its rod: by pairs of points, few, then close together round the nearest; where
+     * they are
+     * in each other, by the least move in any direction that parts them.
+     */
     double next(Pose pose) {
         Leaf outer = cap.leaves().get(leaf.number());
         double[][] free = formed.freeEnds();
@@ -77,8 +82,57 @@ final class Sampler {
         Pose closed = Pose.of(outer, 0);
         double[] rod = {outer.rodAxisMm(), outer.rodAxisZMm()};
         double rodGap = apart(new double[][] {at(pose, free[0]), at(pose, free[1])}, new double[][] {rod, rod}) - outer.rodRadiusMm();
-        return Math.min(rodGap, apart(new double[][] {at(pose, free[0]), at(pose, free[1])},
-                new double[][] {at(closed, flange[0]), at(closed, flange[1])}));
+        double far = outer.slab().freeEdgeMm();
+        double[][] box = {at(closed, flange[0]), at(closed, flange[1]), {far, at(closed, flange[1])[1]}, {far, at(closed,
+                flange[0])[1]}};
+        return Math.min(rodGap, apartOrDeep(at(pose, free[0]), at(pose, free[1]), box));
+    }
+
+    /** A line and a convex box: their distance by points, or less than nothing the least move that parts them. */
+    private static double apartOrDeep(double[] a, double[] b, double[][] box) {
+        double[] moves = new double[DIRECTIONS];
+        for (int i = 0; i < DIRECTIONS; i++) {
+            moves[i] = move(a, b, box, 2 * Math.PI * i / DIRECTIONS);
+        }
+        double best = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < DIRECTIONS; i++) {
+            boolean valley = moves[i] <= moves[(i + 1) % DIRECTIONS] && moves[i] <= moves[(i + DIRECTIONS - 1) % DIRECTIONS];
+            best = Math.min(best, valley ? leastMove(a, b, box, 2 * Math.PI * i / DIRECTIONS) : moves[i]);
+        }
+        if (best > 0) {
+            return -best;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < box.length; i++) {
+            least = Math.min(least, apart(new double[][] {a, b}, new double[][] {box[i], box[(i + 1) % box.length]}));
+        }
+        return least;
+    }
+
+    /** The least move in directions near one. */
+    private static double leastMove(double[] a, double[] b, double[][] box, double rad) {
+        double best = move(a, b, box, rad);
+        double bestRad = rad;
+        for (double reach = 2 * Math.PI / DIRECTIONS; reach > 1e-8; reach /= 3) {
+            double middle = bestRad;
+            for (int i = -4; i <= 4; i++) {
+                double move = move(a, b, box, middle + reach * i / 4);
+                bestRad = move < best ? middle + reach * i / 4 : bestRad;
+                best = Math.min(best, move);
+            }
+        }
+        return best;
+    }
+
+    /** How far a line must move in a direction until all of it is beyond all of a box. */
+    private static double move(double[] a, double[] b, double[][] box, double rad) {
+        double c = Math.cos(rad);
+        double s = Math.sin(rad);
+        double farthest = Double.NEGATIVE_INFINITY;
+        for (double[] corner : box) {
+            farthest = Math.max(farthest, corner[0] * c + corner[1] * s);
+        }
+        return farthest - Math.min(a[0] * c + a[1] * s, b[0] * c + b[1] * s);
     }
 
     private static double[] at(Pose pose, double[] p) {
@@ -111,23 +165,26 @@ final class Sampler {
         return least;
     }
 
-    /** A leaf's section and the box of the next joint's stop bar. */
-    double bar(Pose pose, List<double[][]> rows) {
+    /** A leaf's section, line by line, and the box of the next joint's stop bar. */
+    double bar(Pose pose) {
         double least = Double.POSITIVE_INFINITY;
-        for (double[][] row : rows) {
-            for (double[] p : row) {
-                least = Math.min(least, bar(at(pose, p)));
-            }
+        for (double[][] row : List.of(formed.face(), formed.free().get(0), formed.free().get(1))) {
+            least = Math.min(least, apartOrDeep(at(pose, row[0]), at(pose, row[row.length - 1]), bar()));
         }
         return least;
     }
 
     /** A place, x and z, and that box. */
     double bar(double[] place) {
+        return apartOrDeep(place, place, bar());
+    }
+
+    private double[][] bar() {
         StopBar bar = cap.stops().get(leaf.number());
-        double dx = Math.max(0, Math.abs(place[0] - bar.jointMm()) - bar.halfWidthMm());
-        double dz = Math.max(0, Math.max(bar.cornerZMm() - place[1], place[1] - bar.cornerZMm() - bar.depthMm()));
-        return Math.sqrt(dx * dx + dz * dz);
+        double near = bar.jointMm() - bar.halfWidthMm();
+        double far = bar.jointMm() + bar.halfWidthMm();
+        double top = bar.cornerZMm() + bar.depthMm();
+        return new double[][] {{near, bar.cornerZMm()}, {far, bar.cornerZMm()}, {far, top}, {near, top}};
     }
 
     /** Twice the distance from the plane between the middle pair. */
@@ -206,7 +263,7 @@ final class Sampler {
     /** Whatever of the curved flange lies within the bushing's outside and the plane of the bushing's end. The opening is no matter. */
     double bushing() {
         double end = cap.doublers().get(leaf.number() - 1).faceYMm() + cap.doublers().get(leaf.number() - 1).thicknessMm()
-                - cap.bushing().lengthMm();
+                - cap.bushings().get(leaf.number() - 1).lengthMm();
         double radius = cap.bushing().outsideMm() / 2;
         double farthest = Double.NEGATIVE_INFINITY;
         double beside = Math.max(0, radius - leaf.rodRadiusMm()) / Math.sin(leaf.bend().turnRad());

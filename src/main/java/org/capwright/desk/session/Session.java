@@ -20,6 +20,7 @@ import org.capwright.store.JobFiles;
  * The job that is open: what was typed, right or wrong, the problems in it, and the last good cap. Every edit can be undone.
  */
 public final class Session {
+    private final Shop shop;
     private final ReadOnlyObjectWrapper<JobText> text;
     private final ReadOnlyObjectWrapper<List<Problem>> problems = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Solved> solved = new ReadOnlyObjectWrapper<>();
@@ -32,10 +33,13 @@ public final class Session {
      * A session on a job that has no file yet.
      *
      * @param first what is typed in it
+     * @param shop whose stock the blanks are to be cut from
      */
-    public Session(JobText first) {
+    public Session(JobText first, Shop shop) {
+        this.shop = shop;
         text = new ReadOnlyObjectWrapper<>(first);
         begin(first, Optional.empty());
+        shop.stock().valueProperty().addListener((o, was, is) -> show(text.get()));
     }
 
     /**
@@ -86,8 +90,17 @@ public final class Session {
      */
     public void type(Input<?> input, String typed) {
         JobText now = text.get();
-        JobText next = typed.isBlank() ? now.without(input.path()) : now.with(input.path(), typed.strip());
-        history.go(next, input.path());
+        edit(typed.isBlank() ? now.without(input.path()) : now.with(input.path(), typed.strip()), input.path());
+    }
+
+    /**
+     * Goes on to another text; edits in a row with the same key count as one until {@link #seal}.
+     *
+     * @param next the new text
+     * @param key what is being edited
+     */
+    public void edit(JobText next, String key) {
+        history.go(next, key);
         show(next);
     }
 
@@ -169,12 +182,21 @@ public final class Session {
         problems.set(reading.problems());
         reading.job().ifPresent(job -> {
             try {
-                solved.set(Solved.of(job));
+                solved.set(Solved.of(job, shop.stock().valueProperty().get()));
             } catch (RefusedJobException e) {
                 problems.set(e.problems());
             }
         });
         text.set(next);
+    }
+
+    /**
+     * The shop.
+     *
+     * @return its stock and rates
+     */
+    public Shop shop() {
+        return shop;
     }
 
     /**

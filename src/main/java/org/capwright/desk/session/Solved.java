@@ -1,6 +1,9 @@
 package org.capwright.desk.session;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.air.Air;
 import org.capwright.blank.Blank;
 import org.capwright.blank.Blanks;
@@ -9,6 +12,8 @@ import org.capwright.check.Check;
 import org.capwright.check.Checks;
 import org.capwright.job.CapJob;
 import org.capwright.part.Cap;
+import org.capwright.stock.ShopStock;
+import org.capwright.stock.StockFit;
 import org.capwright.store.JobStamp;
 import org.capwright.swing.Swing;
 import org.capwright.units.ShopFormat;
@@ -35,14 +40,25 @@ public record Solved(Cap cap, Swing swing, Air air, List<Check> checks, List<Bla
      * Solves a job for the window.
      *
      * @param job the job
-     * @return everything
+     * @param stock what its blanks are to be cut from
+     * @return everything; blanks that fit on no sheet, even in more pieces, are among the checks
      * @throws org.capwright.job.RefusedJobException where no such cap can exist
      */
-    public static Solved of(CapJob job) {
+    public static Solved of(CapJob job, ShopStock stock) {
         Cap cap = Cap.solve(job);
         Swing swing = Swing.of(cap);
         Air air = Air.of(cap);
-        return new Solved(cap, swing, air, Checks.worstFirst(Checks.of(cap, swing, air)), Blanks.of(cap), JobStamp.of(job.text()),
-                Writing.of(job).format());
+        List<Check> checks = new ArrayList<>(Checks.of(cap, swing, air));
+        checks.addAll(StockFit.checks(cap, stock));
+        return new Solved(cap, swing, air, Checks.worstFirst(checks), Blanks.of(cap), JobStamp.of(job.text()), Writing.of(job).format());
+    }
+
+    /**
+     * The worst of the checks that have a place: by verdict, then by margin.
+     *
+     * @return the one to look at first; empty where none has a place
+     */
+    public Optional<Check> worstPlace() {
+        return checks.stream().filter(check -> check.place().isPresent()).min(Comparator.comparing(Check::verdict).thenComparingDouble(Check::margin));
     }
 }

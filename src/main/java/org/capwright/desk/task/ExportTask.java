@@ -6,7 +6,6 @@ import java.util.List;
 import javafx.concurrent.Task;
 import org.capwright.desk.session.Solved;
 import org.capwright.export.CutFiles;
-import org.capwright.export.pdf.Paper;
 import org.capwright.store.JobFiles;
 import org.capwright.store.StagedFolder;
 
@@ -14,30 +13,27 @@ import org.capwright.store.StagedFolder;
 public final class ExportTask extends Task<List<Path>> {
     private final Solved solved;
     private final Path folder;
-    private final Paper paper;
-    private final boolean whole;
+    private final CutFiles.Choice choice;
 
     /**
      * The task.
      *
      * @param solved the cap
      * @param folder where to write
-     * @param paper the paper to print on
-     * @param whole whether long parts are drawn at true size as a whole too
+     * @param choice what to write, and how
      */
-    public ExportTask(Solved solved, Path folder, Paper paper, boolean whole) {
+    public ExportTask(Solved solved, Path folder, CutFiles.Choice choice) {
         this.solved = solved;
         this.folder = folder;
-        this.paper = paper;
-        this.whole = whole;
+        this.choice = choice;
     }
 
     @Override
     protected List<Path> call() {
-        updateMessage("Writing cut list, templates and patterns");
+        updateMessage("Writing");
         return StagedFolder.fill(folder, staging -> {
             JobFiles.write(staging.resolve("job.json"), solved.cap().job().text());
-            CutFiles.write(staging, solved.cap(), solved.checks(), paper, whole, solved.stamp());
+            CutFiles.write(staging, solved.cap(), solved.checks(), choice, solved.stamp());
             if (isCancelled()) {
                 throw new IOException("cancelled");
             }

@@ -11,30 +11,30 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPageable;
 import org.capwright.desk.session.Solved;
 import org.capwright.export.JobTag;
-import org.capwright.export.pdf.Paper;
+import org.capwright.export.pdf.PrintSetup;
 import org.capwright.export.pdf.TemplateBook;
 
 /** Sends the templates to a printer at 100 %. */
 public final class PrintTask extends Task<Boolean> {
     private final Solved solved;
-    private final Paper paper;
+    private final PrintSetup setup;
 
     /**
      * The task.
      *
      * @param solved the cap
-     * @param paper the paper in the printer
+     * @param setup the paper in the printer, and what the printer gets wrong on it
      */
-    public PrintTask(Solved solved, Paper paper) {
+    public PrintTask(Solved solved, PrintSetup setup) {
         this.solved = solved;
-        this.paper = paper;
+        this.setup = setup;
     }
 
     @Override
     protected Boolean call() throws IOException, PrinterException {
         Path file = Files.createTempFile("capwright-print", ".pdf");
         try {
-            TemplateBook.write(file, solved.blanks(), paper, false, JobTag.of(solved.cap().job(), solved.stamp(), solved.checks()), solved.format());
+            TemplateBook.write(file, solved.blanks(), setup, false, JobTag.of(solved.cap().job(), solved.stamp(), solved.checks()), solved.format());
             try (PDDocument document = Loader.loadPDF(file.toFile())) {
                 PrinterJob job = PrinterJob.getPrinterJob();
                 // pages carry their own size and are printed at true size

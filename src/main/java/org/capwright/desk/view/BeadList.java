@@ -1,9 +1,6 @@
 package org.capwright.desk.view;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -30,7 +27,7 @@ final class BeadList extends VBox {
         Button add = new Button("Add a bead");
         add.setOnAction(event -> add());
         Button auto = new Button("Beads by rule");
-        auto.setOnAction(event -> session.replace(without(session.textProperty().get(), -1)));
+        auto.setOnAction(event -> session.replace(byRule(session.textProperty().get())));
         setSpacing(6);
         getChildren().addAll(new Label("Beads"), rows, new HBox(6, add, auto));
         session.textProperty().addListener((o, was, is) -> show());
@@ -54,7 +51,7 @@ final class BeadList extends VBox {
             VBox bead = new VBox(3, new Label("bead " + (i + 1)));
             ONE.forEach(input -> bead.getChildren().add(new FieldRow(input.at(index), session, attention)));
             Button remove = new Button("Take this bead out");
-            remove.setOnAction(event -> session.replace(without(session.textProperty().get(), index)));
+            remove.setOnAction(event -> session.replace(session.textProperty().get().withoutElement(HoodInputs.BEADS, index)));
             bead.getChildren().add(remove);
             rows.getChildren().add(bead);
         }
@@ -62,28 +59,15 @@ final class BeadList extends VBox {
 
     private void add() {
         int size = session.textProperty().get().listSize(HoodInputs.BEADS);
-        session.replace(without(session.textProperty().get(), Integer.MAX_VALUE).with(HoodInputs.BEAD_FROM_TOP.at(size).path(), "1 in"));
+        session.replace(session.textProperty().get().without(HoodInputs.BEADS).with(HoodInputs.BEAD_FROM_TOP.at(size).path(), "1 in"));
     }
 
-    /** The text without one bead (the later ones move up), without all for -1, with all for a large index. */
-    private static JobText without(JobText text, int index) {
-        Map<String, String> kept = new LinkedHashMap<>();
-        List<String> beads = new ArrayList<>();
-        text.texts().forEach((path, typed) -> {
-            if (path.startsWith(HoodInputs.BEADS + "[")) {
-                beads.add(path);
-            } else if (!path.equals(HoodInputs.BEADS)) {
-                kept.put(path, typed);
-            }
-        });
-        for (String path : beads) {
-            int open = path.indexOf('[');
-            int close = path.indexOf(']');
-            int at = Integer.parseInt(path.substring(open + 1, close));
-            if (index >= 0 && at != index) {
-                kept.put(path.substring(0, open + 1) + (at > index ? at - 1 : at) + path.substring(close), text.at(path).orElseThrow());
-            }
+    /** Beads by rule again: none typed, and no word that says "none". */
+    private static JobText byRule(JobText text) {
+        JobText now = text.without(HoodInputs.BEADS);
+        while (now.listSize(HoodInputs.BEADS) > 0) {
+            now = now.withoutElement(HoodInputs.BEADS, 0);
         }
-        return JobText.of(kept);
+        return now;
     }
 }

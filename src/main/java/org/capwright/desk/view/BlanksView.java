@@ -17,26 +17,29 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.capwright.blank.Blank;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.BlankSketch;
+import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.Sketch;
 import org.capwright.drawing.Layer;
-import org.capwright.drawing.Stroke;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 import org.capwright.units.Length;
 
 /** Every blank at true proportions: layers on and off, zoom about the pointer, pan, measure between two points. */
 final class BlanksView extends BorderPane {
-    private static final double FLAT_PX = 0.3;
+    private static final double EDGE_PX = 40;
+    private static final String HINT = "Drag to measure, drag with the right button to move, turn the wheel to zoom, double-click to fit. Point at a dimension to see what it is.";
 
     private final Session session;
     private final ObjectProperty<Palette> palette;
     private final ListView<Blank> list = new ListView<>();
     private final Sketch sketch = new Sketch(this::paint);
-    private final Label measured = new Label("Drag to measure, drag with the right button to move, turn the wheel to zoom, double-click to fit.");
+    private final Label measured = new Label(HINT);
     private final Set<Layer> hidden = EnumSet.noneOf(Layer.class);
     private double pxPerMm;
     private Vec2 originPx = Vec2.ZERO;
@@ -73,6 +76,7 @@ final class BlanksView extends BorderPane {
         sketch.setOnScroll(this::zoom);
         sketch.setOnMousePressed(this::press);
         sketch.setOnMouseDragged(this::drag);
+        sketch.setOnMouseMoved(this::point);
         sketch.setOnMouseClicked(event -> {
             if (event.getClickCount() == 2) {
                 fit();
@@ -80,7 +84,7 @@ final class BlanksView extends BorderPane {
         });
         sketch.widthProperty().addListener(o -> fit());
         sketch.heightProperty().addListener(o -> fit());
-        palette.addListener((o, was, is) -> paint());
+        palette.addListener((o, was, is) -> sketch.repaint());
         session.solvedProperty().addListener((o, was, is) -> show());
         show();
     }
@@ -95,7 +99,7 @@ final class BlanksView extends BorderPane {
             } else {
                 hidden.add(layer);
             }
-            paint();
+            sketch.repaint();
         });
         return box;
     }
@@ -117,13 +121,13 @@ final class BlanksView extends BorderPane {
             return;
         }
         Bounds bounds = blank.drawing().bounds();
-        double width = Math.max(50, sketch.getWidth() - 50);
-        double height = Math.max(50, sketch.getHeight() - 50);
+        double width = Math.max(50, sketch.getWidth() - BlankSketch.ROOM_PX - EDGE_PX);
+        double height = Math.max(50, sketch.getHeight() - BlankSketch.ROOM_PX - EDGE_PX);
         pxPerMm = Math.min(width / bounds.width(), height / bounds.height());
-        originPx = new Vec2(sketch.getWidth() / 2 - bounds.center().x() * pxPerMm, sketch.getHeight() / 2 + bounds.center().y() * pxPerMm);
+        originPx = new Vec2(BlankSketch.ROOM_PX + width / 2 - bounds.center().x() * pxPerMm, EDGE_PX + height / 2 + bounds.center().y() * pxPerMm);
         from = null;
         to = null;
-        paint();
+        sketch.repaint();
     }
 
     private void zoom(ScrollEvent event) {
@@ -131,7 +135,16 @@ final class BlanksView extends BorderPane {
         Vec2 pointer = new Vec2(event.getX(), event.getY());
         originPx = pointer.plus(originPx.minus(pointer).times(factor));
         pxPerMm *= factor;
-        paint();
+        sketch.repaint();
+    }
+
+    private void point(MouseEvent event) {
+        Blank blank = list.getSelectionModel().getSelectedItem();
+        if (blank != null && to == null) {
+            measured.setText(BlankSketch.at(sketch, blank.drawing(), event.getX(), event.getY()).map(station -> station.what() + ": "
+                    + session.solvedProperty().get().format().both(Length.ofMm(station.positionMm()
+                    - (station.along() == Station.Side.BOTTOM ? blank.drawing().bounds().minX() : blank.drawing().bounds().minY())))).orElse(HINT));
+        }
     }
 
     private void press(MouseEvent event) {
@@ -152,7 +165,7 @@ final class BlanksView extends BorderPane {
         }
         lastX = event.getX();
         lastY = event.getY();
-        paint();
+        sketch.repaint();
     }
 
     private void paint() {
@@ -161,39 +174,13 @@ final class BlanksView extends BorderPane {
             return;
         }
         sketch.look(pxPerMm, originPx, palette.get().paper());
-        for (Stroke stroke : blank.drawing().strokes()) {
-            if (!hidden.contains(stroke.layer())) {
-                stroke(stroke);
-            }
-        }
+        BlankSketch.paint(sketch, palette.get(), blank.drawing(), hidden, session.solvedProperty().get().format());
         caption(blank);
         if (from != null && to != null) {
             sketch.graphics().setStroke(palette.get().accent());
             sketch.graphics().setLineWidth(1.5);
             sketch.line(from.x(), from.y(), to.x(), to.y());
         }
-    }
-
-    private void stroke(Stroke stroke) {
-        GraphicsContext g = sketch.graphics();
-        Color color = stroke.layer() == Layer.MARK ? palette.get().quiet() : palette.get().ink();
-        g.setStroke(color);
-        g.setLineWidth(stroke.layer() == Layer.CUT ? 1.6 : 1);
-        if (stroke.layer() == Layer.BEND) {
-            g.setLineDashes(9, 3, 2, 3);
-        }
-        g.beginPath();
-        boolean first = true;
-        for (Vec2 point : stroke.path().points(FLAT_PX / pxPerMm)) {
-            if (first) {
-                g.moveTo(sketch.x(point.x()), sketch.y(point.y()));
-            } else {
-                g.lineTo(sketch.x(point.x()), sketch.y(point.y()));
-            }
-            first = false;
-        }
-        g.stroke();
-        g.setLineDashes();
     }
 
     private void caption(Blank blank) {
@@ -205,6 +192,8 @@ final class BlanksView extends BorderPane {
         g.setTextAlign(TextAlignment.LEFT);
         Solved solved = session.solvedProperty().get();
         g.fillText(blank.name() + ", cut " + blank.quantity() + "   " + solved.format().length(Length.ofMm(blank.lengthMm())) + " x "
-                + solved.format().length(Length.ofMm(blank.widthMm())) + "   " + blank.faceUp() + ", " + blank.grain().words(), 10, 16);
+                + solved.format().length(Length.ofMm(blank.widthMm())), 10, 16);
+        g.setFill(palette.get().quiet());
+        g.fillText(blank.faceUp() + ", " + blank.grain().words(), 10, 32);
     }
 }

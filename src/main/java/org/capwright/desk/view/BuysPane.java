@@ -14,19 +14,23 @@ import org.capwright.check.Influence;
 import org.capwright.check.Influences;
 import org.capwright.check.Measure;
 import org.capwright.desk.session.Attention;
+import org.capwright.desk.session.Latest;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
 
 /** What buys what: the inputs that move the chosen figure, largest first. Choosing one goes to its field. */
 final class BuysPane extends VBox {
+    private static final double EDGES = 46;
     private static final double CHANGE_WIDTH = 96;
 
     private final Session session;
+    private final Latest latest;
     private final ComboBox<Measure> measure = new ComboBox<>();
     private final Label now = new Label();
     private final ListView<Influence> list = new ListView<>();
 
-    BuysPane(Session session, Attention attention) {
+    BuysPane(Session session, Attention attention, Latest latest) {
+        this.latest = latest;
         this.session = session;
         Label title = new Label("WHAT BUYS WHAT");
         title.getStyleClass().add("pane-title");
@@ -76,7 +80,9 @@ final class BuysPane extends VBox {
         }
         Measure figure = measure.getValue();
         now.setText("now " + figure.quantity().words(figure.of(solved.cap()), solved.format()) + "; one step of each input changes it by");
-        list.getItems().setAll(Influences.of(solved.cap(), figure));
+        latest.ask(overtaken -> Influences.of(solved.cap(), figure), list.getItems()::setAll, e -> {
+            throw e;
+        });
     }
 
     private HBox row(Influence influence) {
@@ -85,6 +91,8 @@ final class BuysPane extends VBox {
         change.setMinWidth(CHANGE_WIDTH);
         Label words = new Label(label(influence) + " " + influence.from() + " to " + influence.to());
         words.setWrapText(true);
+        // a list cell asks for its height before it knows its width
+        words.setPrefWidth(Math.max(60, list.getWidth() - CHANGE_WIDTH - EDGES));
         words.setMinHeight(Region.USE_PREF_SIZE);
         HBox row = new HBox(6, change, words);
         row.getStyleClass().add("check-row");

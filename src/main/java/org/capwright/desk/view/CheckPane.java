@@ -18,19 +18,24 @@ import org.capwright.check.Remedies;
 import org.capwright.check.Remedy;
 import org.capwright.check.Verdict;
 import org.capwright.desk.session.Attention;
+import org.capwright.desk.session.Latest;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.Marks;
+import org.capwright.stock.StockFit;
 
 /** The checks, fouls first, each with margin, limit, source and a remedy that a button applies. */
 final class CheckPane extends VBox {
     private final Session session;
     private final Attention attention;
+    private final Latest latest;
     private final Map<String, List<Remedy>> found = new HashMap<>();
     private final Label title = new Label();
     private final ObservableList<Check> checks = FXCollections.observableArrayList();
     private final ListView<Check> list = new ListView<>(checks);
 
-    CheckPane(Session session, Attention attention) {
+    CheckPane(Session session, Attention attention, Latest latest) {
+        this.latest = latest;
         this.session = session;
         this.attention = attention;
         title.getStyleClass().add("pane-title");
@@ -47,6 +52,7 @@ final class CheckPane extends VBox {
             if (is != null) {
                 list.getSelectionModel().select(is);
             }
+            list.refresh();
         });
         VBox.setVgrow(list, Priority.ALWAYS);
         getChildren().addAll(title, list);
@@ -62,10 +68,35 @@ final class CheckPane extends VBox {
         if (!checks.equals(now)) {
             found.clear();
             checks.setAll(now);
+            seek(solved);
             attention.checkProperty().set(chosen == null ? null
                     : now.stream().filter(check -> check.id().equals(chosen.id())).findFirst().orElse(null));
         }
         title.setText(summary(now));
+    }
+
+    /** Remedies are found by trying, off the screen's thread; each shows as soon as it is there. */
+    private void seek(Solved solved) {
+        List<Check> wanted = checks.stream().filter(check -> check.verdict() != Verdict.CLEAR && !StockFit.made(check)).toList();
+        if (solved == null || wanted.isEmpty()) {
+            latest.drop();
+            return;
+        }
+        latest.<Void>ask(overtaken -> {
+            for (Check check : wanted) {
+                if (overtaken.getAsBoolean()) {
+                    return null;
+                }
+                List<Remedy> remedies = Remedies.of(solved.cap(), solved.checks(), check);
+                latest.tell(overtaken, () -> {
+                    found.put(check.id(), remedies);
+                    list.refresh();
+                });
+            }
+            return null;
+        }, nothing -> { }, e -> {
+            throw e;
+        });
     }
 
     private String summary(List<Check> now) {
@@ -104,19 +135,29 @@ final class CheckPane extends VBox {
             row.getStyleClass().add("check-row");
             row.setMaxWidth(list.getWidth() - 22);
             boolean chosen = check.equals(attention.checkProperty().get());
+            if (chosen) {
+                row.getChildren().add(quiet(check.explanation()));
+            }
             if (check.verdict() != Verdict.CLEAR || chosen) {
                 row.getChildren().add(quiet((check.limit().least() ? "at least " : "at most ")
                         + check.quantity().words(check.limit().value(), solved.format()) + ": " + check.limit().source()));
             }
             if (check.verdict() != Verdict.CLEAR) {
-                remedies(row, check, solved);
+                remedies(row, check);
             }
             return row;
         }
 
-        private void remedies(VBox row, Check check, Solved solved) {
-            // a list draws its cells often; a remedy is found once
-            List<Remedy> remedies = found.computeIfAbsent(check.id(), id -> Remedies.of(solved.cap(), solved.checks(), check));
+        private void remedies(VBox row, Check check) {
+            if (StockFit.made(check)) {
+                row.getChildren().add(quiet(StockFit.REMEDY));
+                return;
+            }
+            List<Remedy> remedies = found.get(check.id());
+            if (remedies == null) {
+                row.getChildren().add(quiet("looking for a remedy"));
+                return;
+            }
             if (remedies.isEmpty()) {
                 row.getChildren().add(quiet(Remedies.sentence(remedies)));
             }

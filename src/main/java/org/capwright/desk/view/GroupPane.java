@@ -12,6 +12,7 @@ import org.capwright.check.Verdict;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.Marks;
 import org.capwright.job.Group;
 import org.capwright.job.HoodInputs;
 import org.capwright.job.Input;
@@ -22,13 +23,15 @@ final class GroupPane extends VBox {
     private static final int SUMMARY_INPUTS = 3;
 
     private final Group group;
+    private final int letter;
     private final Session session;
     private final Button head = new Button();
     private final VBox body = new VBox(5);
     private final List<FieldRow> rows = new ArrayList<>();
 
-    GroupPane(Group group, Session session, Attention attention, boolean open) {
+    GroupPane(Group group, int letter, Session session, Attention attention, boolean open) {
         this.group = group;
+        this.letter = letter;
         this.session = session;
         for (Input<?> input : group.inputs()) {
             if (!input.path().contains("[]")) {
@@ -43,6 +46,7 @@ final class GroupPane extends VBox {
         body.getStyleClass().add("group-body");
         head.getStyleClass().add("group-head");
         head.setMaxWidth(Double.MAX_VALUE);
+        head.setMnemonicParsing(true);
         head.setOnAction(event -> fold(body.isVisible()));
         getChildren().addAll(head, body);
         session.solvedProperty().addListener((o, was, is) -> show());
@@ -63,8 +67,13 @@ final class GroupPane extends VBox {
 
     private void show() {
         String state = body.isVisible() ? "" : "   " + summary();
-        head.setText((body.isVisible() ? "\u25be " : "\u25b8 ") + group.label() + mark() + state);
+        head.setText((body.isVisible() ? "\u25be " : "\u25b8 ") + label() + (mark() + state).replace("_", "__"));
         head.setAccessibleText(group.label() + (body.isVisible() ? ", open" : ", folded"));
+    }
+
+    /** Its label with the letter for Alt marked as buttons want it. */
+    private String label() {
+        return letter < 0 ? group.label() : group.label().substring(0, letter) + "_" + group.label().substring(letter);
     }
 
     private String mark() {

@@ -1,5 +1,6 @@
 package org.capwright.desk.view;
 
+import java.util.List;
 import java.util.Map;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
@@ -12,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.sketch.Palette;
 import org.capwright.job.JobInputs;
 
 /** The head: the job and its stamp, files, undo and redo, inches or millimetres, light or dark, templates. */
@@ -23,7 +25,7 @@ final class HeadBar extends HBox {
     private final Button redo = new Button("Redo");
     private final ToggleButton metric = new ToggleButton("in | mm");
 
-    HeadBar(Session session, FileDesk files, ObjectProperty<Palette> palette, Runnable templates) {
+    HeadBar(Session session, FileDesk files, ObjectProperty<Palette> palette, Runnable templates, Runnable help) {
         this.session = session;
         name.getStyleClass().add("job-name");
         name.setId("job-name");
@@ -42,12 +44,18 @@ final class HeadBar extends HBox {
         Button export = new Button("Templates...");
         export.setId("templates");
         export.setOnAction(event -> templates.run());
+        Button helpButton = new Button("Help");
+        helpButton.setId("help");
+        helpButton.setOnAction(event -> help.run());
+        for (Region part : List.of(undo, redo, metric, dark, export, helpButton)) {
+            part.setMinWidth(Region.USE_PREF_SIZE);
+        }
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         setSpacing(10);
         setAlignment(Pos.CENTER_LEFT);
         getStyleClass().add("head");
-        getChildren().addAll(name, stamp, gap, fileMenu(files), undo, redo, metric, dark, export);
+        getChildren().addAll(name, stamp, gap, fileMenu(files), undo, redo, metric, dark, helpButton, export);
         session.textProperty().addListener((o, was, is) -> show());
         session.unsavedProperty().addListener((o, was, is) -> show());
         session.solvedProperty().addListener((o, was, is) -> show());

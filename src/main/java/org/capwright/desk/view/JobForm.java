@@ -1,5 +1,8 @@
 package org.capwright.desk.view;
 
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
@@ -17,8 +20,9 @@ final class JobForm extends VBox {
         Label title = new Label("JOB");
         title.getStyleClass().add("pane-title");
         VBox groups = new VBox();
+        Set<Character> taken = new HashSet<>();
         for (Group group : Inputs.GROUPS) {
-            groups.getChildren().add(new GroupPane(group, session, attention, group.key().equals("stack")));
+            groups.getChildren().add(new GroupPane(group, letter(group, taken), session, attention, group.key().equals("stack")));
         }
         ScrollPane scroll = new ScrollPane(groups);
         scroll.setFitToWidth(true);
@@ -28,5 +32,16 @@ final class JobForm extends VBox {
         setPrefWidth(WIDTH);
         setMinWidth(WIDTH - 60);
         getChildren().addAll(title, scroll);
+    }
+
+    /** The first letter of its label that no group before it has, for Alt. */
+    private static int letter(Group group, Set<Character> taken) {
+        String label = group.label().toLowerCase(Locale.ROOT);
+        for (int i = 0; i < label.length(); i++) {
+            if (Character.isLetter(label.charAt(i)) && taken.add(label.charAt(i))) {
+                return i;
+            }
+        }
+        return -1;
     }
 }

@@ -1,99 +1,115 @@
 package org.capwright.desk.view;
 
-import java.util.List;
+import java.util.function.BooleanSupplier;
 import javafx.beans.binding.Bindings;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
+import org.capwright.desk.session.Latest;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
-import org.capwright.desk.task.Background;
-import org.capwright.desk.task.PageTask;
+import org.capwright.desk.task.TemplatePages;
 import org.capwright.export.pdf.Paper;
 
-/** The true-size templates page by page, as they will print. Drawn anew when the view is shown and the cap has changed. */
+/** The true-size templates page by page, as they will print. A page is drawn when it is looked at. */
 final class PagesView extends BorderPane {
     private static final double MOST_PX = 1100;
 
     private final Session session;
+    private final Latest latest;
     private final ComboBox<Paper> paper = new ComboBox<>();
     private final ImageView page = new ImageView();
     private final Label where = new Label();
-    private final ProgressBar progress = new ProgressBar();
-    private List<Image> images = List.of();
-    private Solved drawn;
-    private Paper drawnOn;
-    private PageTask running;
     private int index;
+    private boolean shown;
+    // the worker's own
+    private TemplatePages pages;
+    private Solved pagesOf;
+    private Paper pagesOn;
 
-    PagesView(Session session) {
+    /** A page, and where it stands. */
+    private record Seen(Image image, int index, int count) {
+    }
+
+    PagesView(Session session, Latest latest) {
         this.session = session;
+        this.latest = latest;
         paper.getItems().setAll(Paper.values());
         paper.setValue(Paper.LETTER);
         paper.setAccessibleText("Paper");
-        paper.valueProperty().addListener((o, was, is) -> refresh());
+        paper.valueProperty().addListener((o, was, is) -> go(0));
         Button back = new Button("Page back");
         back.setOnAction(event -> go(-1));
         Button on = new Button("Page on");
+        on.setId("page-on");
         on.setOnAction(event -> go(1));
-        progress.setVisible(false);
-        HBox controls = new HBox(10, new Label("paper"), paper, back, where, on, progress);
+        where.setId("page-where");
+        HBox controls = new HBox(10, new Label("paper"), paper, back, where, on);
         controls.setAlignment(Pos.CENTER_LEFT);
-        controls.setPadding(new Insets(6, 10, 6, 10));
-        StackPane paperPane = new StackPane(page);
-        paperPane.setPadding(new Insets(12));
-        ScrollPane scroll = new ScrollPane(paperPane);
+        controls.getStyleClass().add("view-bar");
+        StackPane desk = new StackPane(page);
+        desk.getStyleClass().add("readings");
+        ScrollPane scroll = new ScrollPane(desk);
         scroll.setFitToWidth(true);
         page.setPreserveRatio(true);
         page.setSmooth(true);
         page.fitWidthProperty().bind(Bindings.min(MOST_PX, scroll.widthProperty().subtract(48)));
         setCenter(scroll);
         setBottom(controls);
+        addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.PAGE_DOWN || event.getCode() == KeyCode.PAGE_UP) {
+                go(event.getCode() == KeyCode.PAGE_DOWN ? 1 : -1);
+                event.consume();
+            }
+        });
+        session.solvedProperty().addListener((o, was, is) -> go(0));
     }
 
-    /** Draws the pages if they are not those of the cap and paper now; an answer that comes too late is dropped. */
-    void refresh() {
-        Solved solved = session.solvedProperty().get();
-        if (solved == null || solved == drawn && paper.getValue() == drawnOn) {
-            return;
-        }
-        drawn = solved;
-        drawnOn = paper.getValue();
-        if (running != null) {
-            running.cancel();
-        }
-        PageTask task = new PageTask(solved, paper.getValue(), false);
-        running = task;
-        progress.progressProperty().bind(task.progressProperty());
-        progress.setVisible(true);
-        Background.run(task, result -> {
-            if (task == running) {
-                images = result;
-                index = Math.min(index, images.size() - 1);
-                progress.setVisible(false);
-                go(0);
-            }
-        }, problem -> {
-            progress.setVisible(false);
-            where.setText("The pages could not be drawn: " + problem.getMessage());
-        });
+    /** Whether it is looked at; nothing is drawn while it is not. */
+    void setShown(boolean now) {
+        shown = now;
+        go(0);
     }
 
     private void go(int by) {
-        if (images.isEmpty()) {
+        Solved solved = session.solvedProperty().get();
+        if (!shown || solved == null) {
             return;
         }
-        index = Math.floorMod(index + by, images.size());
-        page.setImage(images.get(index));
-        where.setText("page " + (index + 1) + " of " + images.size());
+        Paper on = paper.getValue();
+        int wanted = index + by;
+        if (by == 0) {
+            where.setText("drawing");
+        }
+        latest.ask(overtaken -> draw(solved, on, wanted, overtaken), this::show,
+                problem -> where.setText("The pages could not be drawn: " + problem.getMessage()));
+    }
+
+    private Seen draw(Solved solved, Paper on, int wanted, BooleanSupplier overtaken) {
+        if (pages == null || pagesOf != solved || pagesOn != on) {
+            if (pages != null) {
+                pages.close();
+            }
+            pages = TemplatePages.of(solved, on);
+            pagesOf = solved;
+            pagesOn = on;
+        }
+        int at = wanted < 0 ? pages.count() - 1 : wanted >= pages.count() ? 0 : wanted;
+        return new Seen(overtaken.getAsBoolean() ? null : pages.image(at), at, pages.count());
+    }
+
+    private void show(Seen seen) {
+        index = seen.index();
+        page.setImage(seen.image());
+        where.setText("page " + (seen.index() + 1) + " of " + seen.count());
     }
 }

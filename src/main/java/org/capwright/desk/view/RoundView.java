@@ -27,6 +27,8 @@ import javafx.scene.transform.Translate;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.SlabMesh;
 import org.capwright.geom.Vec2;
 import org.capwright.part.Cap;
 import org.capwright.part.Doubler;
@@ -51,6 +53,8 @@ final class RoundView extends BorderPane {
     private final Rotate tilt = new Rotate(24, Rotate.X_AXIS);
     private final Rotate spin = new Rotate(30, Rotate.Y_AXIS);
     private final Translate away = new Translate(0, 0, -1600);
+    private boolean shown;
+    private boolean stale;
     private double lastX;
     private double lastY;
 
@@ -104,9 +108,18 @@ final class RoundView extends BorderPane {
         return pane;
     }
 
+    /** Whether it is looked at; nothing is built while it is not. */
+    void setShown(boolean now) {
+        shown = now;
+        if (stale) {
+            build();
+        }
+    }
+
     private void build() {
         Solved solved = session.solvedProperty().get();
-        if (solved == null) {
+        stale = !shown;
+        if (solved == null || !shown || !Platform.isSupported(ConditionalFeature.SCENE3D)) {
             return;
         }
         Cap now = solved.cap();

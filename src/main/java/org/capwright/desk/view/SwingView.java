@@ -1,6 +1,7 @@
 package org.capwright.desk.view;
 
 import java.util.Locale;
+import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Orientation;
@@ -13,9 +14,19 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.paint.Color;
+import org.capwright.check.Check;
+import org.capwright.check.Verdict;
 import org.capwright.desk.session.Attention;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.Solved;
+import org.capwright.desk.sketch.ClearancePlot;
+import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.PlanSketch;
+import org.capwright.desk.sketch.SectionDimensions;
+import org.capwright.desk.sketch.SectionSketch;
+import org.capwright.desk.sketch.Sketch;
+import org.capwright.geom.Vec2;
 
 /** Section, plan and plot at one opening, which a slider moves and a button plays. */
 final class SwingView extends BorderPane {
@@ -51,6 +62,7 @@ final class SwingView extends BorderPane {
             }
         }
     };
+    private final FrameLog frames = new FrameLog();
     private boolean playing;
 
     SwingView(Session session, Attention attention, ObjectProperty<Palette> palette) {
@@ -70,12 +82,39 @@ final class SwingView extends BorderPane {
         plan.setAccessibleText("Plan from above");
         plot.setAccessibleText("Least clearance against opening");
         section.addEventHandler(MouseEvent.MOUSE_CLICKED, event -> pick(event.getX(), event.getY()));
-        session.solvedProperty().addListener((o, was, is) -> show());
+        session.solvedProperty().addListener((o, was, is) -> {
+            show();
+            newFoul(was, is);
+        });
         attention.openRadProperty().addListener((o, was, is) -> move());
-        attention.inputPathProperty().addListener((o, was, is) -> paintSection());
-        attention.checkProperty().addListener((o, was, is) -> paint());
+        attention.inputPathProperty().addListener((o, was, is) -> section.repaint());
+        attention.checkProperty().addListener((o, was, is) -> {
+            paint();
+            pulse(Optional.ofNullable(is));
+        });
         palette.addListener((o, was, is) -> paint());
         show();
+    }
+
+    /** A foul that was not there before draws the eye to where it is. */
+    private void newFoul(Solved was, Solved is) {
+        if (is != null) {
+            pulse(is.worstPlace().filter(check -> check.verdict() == Verdict.FOUL).filter(check -> was == null || was.checks().stream()
+                    .noneMatch(one -> one.id().equals(check.id()) && one.verdict() == Verdict.FOUL)));
+        }
+    }
+
+    private void pulse(Optional<Check> check) {
+        check.flatMap(Check::place).ifPresent(place -> {
+            Color color = check.get().verdict() == Verdict.FOUL ? palette.get().trouble() : palette.get().accent();
+            section.pulse(new Vec2(place.at().x(), place.at().z()), color);
+            plan.pulse(new Vec2(place.at().x(), place.at().y()), color);
+        });
+    }
+
+    /** The check whose place is marked: the chosen one, else the worst. */
+    private Check marked(Solved solved) {
+        return attention.checkProperty().get() != null ? attention.checkProperty().get() : solved.worstPlace().orElse(null);
     }
 
     private HBox controls() {
@@ -133,7 +172,6 @@ final class SwingView extends BorderPane {
     private void show() {
         Solved solved = session.solvedProperty().get();
         if (solved != null) {
-            curves.show(solved);
             slider.setMax(Math.toDegrees(solved.cap().stopRad()));
             attention.openRadProperty().set(Math.min(attention.openRadProperty().get(), solved.cap().stopRad()));
         }
@@ -150,28 +188,29 @@ final class SwingView extends BorderPane {
     }
 
     private void paint() {
-        paintSection();
-        paintPlan();
-        paintPlot();
+        long began = System.nanoTime();
+        section.repaint();
+        plan.repaint();
+        plot.repaint();
+        frames.painted(System.nanoTime() - began);
     }
 
     private void paintSection() {
         Solved solved = session.solvedProperty().get();
         if (solved != null) {
-            SectionSketch.paint(section, solved, palette.get(), attention.openRadProperty().get(), attention.inputPathProperty().get(),
-                    attention.checkProperty().get());
+            SectionSketch.paint(section, solved, palette.get(), attention.openRadProperty().get(), attention.inputPathProperty().get(), marked(solved));
         }
     }
 
     private void paintPlan() {
         Solved solved = session.solvedProperty().get();
         if (solved != null) {
-            PlanSketch.paint(plan, solved, palette.get(), attention.openRadProperty().get(), attention.checkProperty().get());
+            PlanSketch.paint(plan, solved, palette.get(), attention.openRadProperty().get(), marked(solved));
         }
     }
 
     private void paintPlot() {
-        if (session.solvedProperty().get() != null && curves != null) {
+        if (session.solvedProperty().get() != null) {
             curves.show(session.solvedProperty().get());
             curves.paint(palette.get());
         }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Orientation;
@@ -22,16 +23,38 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import javafx.util.Duration;
+import org.capwright.desk.fit.FitView;
+import org.capwright.desk.help.HelpSheet;
 import org.capwright.desk.session.Attention;
+import org.capwright.desk.session.FitDesk;
+import org.capwright.desk.session.Latest;
+import org.capwright.desk.session.PriceDesk;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.session.Solved;
+import org.capwright.desk.session.StockDesk;
+import org.capwright.desk.session.ToleranceDesk;
+import org.capwright.desk.shop.PriceView;
+import org.capwright.desk.shop.StockView;
+import org.capwright.desk.sketch.Palette;
+import org.capwright.desk.sketch.Sketch;
+import org.capwright.export.JobTag;
+import org.capwright.export.NestFiles;
+import org.capwright.export.PriceFiles;
+import org.capwright.export.pdf.Paper;
+import org.capwright.export.pdf.ReadingSheetBook;
+import org.capwright.part.Cap;
+import org.capwright.price.Price;
+import org.capwright.stock.StockPlan;
 import org.capwright.store.DeskFolder;
+import org.capwright.units.ShopFormat;
 
 /** The window: what you type at the left, what you look at in the middle, what is wrong at the right. */
 public final class Workbench {
     private static final double DEGREE = Math.toRadians(1);
     private static final Duration DRAFT_PAUSE = Duration.millis(700);
-    private static final List<KeyCode> DIGITS = List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4);
+    private static final List<KeyCode> DIGITS = List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
 
     private final Session session;
     private final DeskFolder folder;
@@ -39,11 +62,19 @@ public final class Workbench {
     private final Attention attention = new Attention();
     private final ObjectProperty<Palette> palette = new SimpleObjectProperty<>(Palette.LIGHT);
     private final TabPane tabs = new TabPane();
+    private final SplitPane all = new SplitPane();
     private final PauseTransition draftPause = new PauseTransition(DRAFT_PAUSE);
     private final BorderPane root = new BorderPane();
+    private final StockDesk stock;
+    private final FitDesk fit;
+    private final PriceDesk price;
     private SwingView swing;
-    private PagesView pages;
+    private BlankPages blanks;
+    private FitView fitView;
+    private RoundView round;
     private JobForm form;
+    private SplitPane right;
+    private double[] dividers = {0.25, 0.74};
 
     /**
      * The window of a session.
@@ -55,31 +86,53 @@ public final class Workbench {
         this.session = session;
         this.folder = folder;
         this.files = new FileDesk(session, folder);
+        this.stock = new StockDesk(session, latest("nest"));
+        this.fit = new FitDesk(session, latest("fit"));
+        this.price = new PriceDesk(session, latest("price"), latest("compare"));
         palette.set("dark".equals(folder.settings().get("look")) ? Palette.DARK : Palette.LIGHT);
         makeParts();
         bind();
     }
 
+    private static Latest latest(String name) {
+        return Latest.onOwnThread(name, Platform::runLater);
+    }
+
     private void makeParts() {
         swing = new SwingView(session, attention, palette);
-        pages = new PagesView(session);
+        blanks = new BlankPages(session, latest("pages"), palette);
         form = new JobForm(session, attention);
+        round = new RoundView(session, attention, palette);
+        fitView = new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, this::writeReadingSheet);
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
-        tabs.getTabs().setAll(tab("Swing", swing), tab("Round", new RoundView(session, attention, palette)),
-                tab("Blanks", new BlanksView(session, palette)), tab("Pages", pages));
-        SplitPane right = new SplitPane(new CheckPane(session, attention), new BuysPane(session, attention));
+        tabs.getTabs().setAll(tab("Swing", swing), tab("Round", round), tab("Blanks", blanks),
+                tab("Stock", new StockView(session, stock, palette, this::writeSheets)),
+                tab("Fit-up", fitView),
+                tab("Price", new PriceView(session, price, this::writePrices)));
+        right = new SplitPane(new CheckPane(session, attention, latest("remedies")), new BuysPane(session, attention, latest("buys")));
         right.setOrientation(Orientation.VERTICAL);
         right.setDividerPositions(0.64);
         right.getStyleClass().add("side");
         right.setPrefWidth(340);
         right.setMinWidth(240);
-        SplitPane all = new SplitPane(form, tabs, right);
-        all.setDividerPositions(0.25, 0.74);
+        all.getItems().setAll(form, tabs, right);
+        all.setDividerPositions(dividers);
         SplitPane.setResizableWithParent(form, false);
         SplitPane.setResizableWithParent(right, false);
-        root.setTop(new HeadBar(session, files, palette, this::templates));
+        root.setTop(new HeadBar(session, files, palette, this::templates, this::help));
         root.setCenter(all);
         root.setBottom(new FootBar(session));
+    }
+
+    /** Gives the view the whole window, or gives the sides their places back. */
+    private void wide() {
+        if (all.getItems().size() > 1) {
+            dividers = all.getDividerPositions();
+            all.getItems().setAll(tabs);
+        } else {
+            all.getItems().setAll(form, tabs, right);
+            all.setDividerPositions(dividers);
+        }
     }
 
     private static Tab tab(String name, Node content) {
@@ -93,8 +146,7 @@ public final class Workbench {
             folder.keep("look", is == Palette.DARK ? "dark" : "light");
             style();
         });
-        tabs.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> refreshPages());
-        session.solvedProperty().addListener((o, was, is) -> refreshPages());
+        tabs.getSelectionModel().selectedIndexProperty().addListener((o, was, is) -> watch(is.intValue()));
         draftPause.setOnFinished(event -> {
             if (session.unsavedProperty().get()) {
                 folder.keepDraft(session.textProperty().get(), session.fileProperty().get());
@@ -103,10 +155,22 @@ public final class Workbench {
         session.textProperty().addListener((o, was, is) -> draftPause.playFromStart());
     }
 
-    private void refreshPages() {
-        if (tabs.getSelectionModel().getSelectedItem().getContent() == pages) {
-            pages.refresh();
-        }
+    /** Only what is looked at is worked out. */
+    private void watch(int index) {
+        String view = tabs.getTabs().get(index).getText();
+        blanks.setWatched(view.equals("Blanks"));
+        round.setShown(view.equals("Round"));
+        stock.watchedProperty().set(view.equals("Stock"));
+        fit.watchedProperty().set(view.equals("Fit-up"));
+        price.watchedProperty().set(view.equals("Price"));
+        // the tab is shown first
+        Platform.runLater(() -> {
+            Node shown = tabs.getTabs().get(index).getContent();
+            Sketch.refresh(shown);
+            if (shown == fitView) {
+                fitView.begin();
+            }
+        });
     }
 
     /**
@@ -161,8 +225,46 @@ public final class Workbench {
     private void templates() {
         if (session.solvedProperty().get() != null) {
             Path beside = session.fileProperty().get().map(path -> path.toAbsolutePath().getParent()).orElse(Path.of(System.getProperty("user.home")));
-            ExportDialog.show(root.getScene().getWindow(), session.solvedProperty().get(), beside.resolve("cap-files"));
+            ExportDialog.show(window(), session.solvedProperty().get(), beside.resolve("cap-files"), folder);
         }
+    }
+
+    private Window window() {
+        return root.getScene().getWindow();
+    }
+
+    private void help() {
+        HelpSheet.show(window(), session, palette.get());
+    }
+
+    private JobTag tag() {
+        Solved solved = session.solvedProperty().get();
+        return JobTag.of(solved.cap().job(), solved.stamp(), solved.checks());
+    }
+
+    private Paper paper() {
+        return Paper.valueOf(folder.settings().getOrDefault("paper", Paper.LETTER.name()));
+    }
+
+    private void writeSheets(StockPlan plan) {
+        JobTag tag = tag();
+        ShopFormat format = session.solvedProperty().get().format();
+        Outbox.write(window(), "Where to write the sheets", to -> NestFiles.write(to, plan, tag, format));
+    }
+
+    private void writePrices(List<Price> prices) {
+        JobTag tag = tag();
+        Paper on = paper();
+        Cap cap = prices.get(0).plan().jobs().get(0).cap();
+        Outbox.write(window(), "Where to write quote and inner sheet", to -> PriceFiles.write(to, cap, prices, on, tag));
+    }
+
+    private void writeReadingSheet() {
+        JobTag tag = tag();
+        Paper on = paper();
+        Solved solved = session.solvedProperty().get();
+        Outbox.write(window(), "Where to write the reading sheet",
+                to -> ReadingSheetBook.write(to.resolve("reading-sheet.pdf"), solved.cap(), on, tag, solved.format()));
     }
 
     private void keys(Scene scene) {
@@ -201,7 +303,8 @@ public final class Workbench {
             return;
         }
         switch (event.getCode()) {
-            case F1 -> HelpSheet.show(root.getScene().getWindow());
+            case F1 -> help();
+            case F2 -> wide();
             case ESCAPE -> form.requestFocus();
             case SPACE -> {
                 if (!writing && tabs.getSelectionModel().getSelectedIndex() < 2 && !(root.getScene().getFocusOwner() instanceof ButtonBase)) {
@@ -216,7 +319,7 @@ public final class Workbench {
     }
 
     private void open(KeyEvent event, boolean writing, double byRad) {
-        if (writing || session.solvedProperty().get() == null) {
+        if (writing || tabs.getSelectionModel().getSelectedIndex() > 1 || session.solvedProperty().get() == null) {
             return;
         }
         double stop = session.solvedProperty().get().cap().stopRad();

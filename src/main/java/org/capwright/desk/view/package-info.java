@@ -1,5 +1,5 @@
 /**
  * The parts of the window. Each makes its parts, lays them out and binds them to the session. Colours are roles from {@link
- * org.capwright.desk.view.Palette}.
+ * org.capwright.desk.sketch.Palette}.
  */
 package org.capwright.desk.view;

@@ -6,6 +6,7 @@ import org.capwright.check.Check;
 import org.capwright.check.Remedies;
 import org.capwright.check.Remedy;
 import org.capwright.check.Verdict;
+import org.capwright.stock.StockFit;
 
 /**
  * A check as it is printed among the figures.
@@ -28,9 +29,12 @@ record CheckEntry(String id, String verdict, double value, double limit, double 
     }
 
     static CheckEntry of(Check check, List<Remedy> remedies) {
-        Place place = check.place().map(p -> new Place(p.at().x(), p.at().y(), p.at().z(), Math.toDegrees(p.openRad()))).orElse(null);
+        Place place = check.place().map(p -> new Place(p.at().x(), p.at().y(), p.at().z(), Math.toDegrees(p.openRad())))
+                .orElse(null);
         return new CheckEntry(check.id(), check.verdict().word(), check.quantity().inUnit(check.value()),
-                check.quantity().inUnit(check.limit().value()), check.quantity().inUnit(check.margin()), check.quantity().unit(), place,
-                check.limit().source(), check.verdict() == Verdict.CLEAR ? null : Remedies.sentence(remedies));
+                check.quantity().inUnit(check.limit().value()), check.quantity().inUnit(check.margin()), check.quantity().unit(),
+                        place,
+                check.limit().source(), check.verdict() == Verdict.CLEAR ? null : StockFit.made(check) ? StockFit.REMEDY
+                        : Remedies.sentence(remedies));
     }
 }

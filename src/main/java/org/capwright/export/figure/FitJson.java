@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.capwright.check.Check;
 import org.capwright.export.JobTag;
 import org.capwright.fitup.Advice;
+import org.capwright.fitup.Contradiction;
 import org.capwright.fitup.FitUp;
 import org.capwright.fitup.FitVerdict;
 import org.capwright.fitup.Residual;
@@ -42,7 +43,7 @@ public final class FitJson {
         all.put("notes", fitUp.notes());
         all.put("advice", advice.suggestions().stream().map(FitJson::suggestion).toList());
         all.put("blanks", fitUp.rederived().changes(fitUp.drawn()));
-        all.put("contradictions", fitUp.rederived().contradictions().stream().map(FitJson::check).toList());
+        all.put("contradictions", fitUp.rederived().conflicts().stream().map(FitJson::contradiction).toList());
         return MAPPER.writeValueAsString(all);
     }
 
@@ -57,6 +58,14 @@ public final class FitJson {
         map.put("source", check.limit().source());
         check.place().ifPresent(place -> map.put("at", Map.of("x", place.at().x(), "y", place.at().y(), "z", place.at().z(),
                 "opening", Math.toDegrees(place.openRad()))));
+        return map;
+    }
+
+    private static Map<String, Object> contradiction(Contradiction one) {
+        Map<String, Object> map = check(one.check());
+        map.put("words", one.check().words());
+        map.put("parts", one.parts());
+        map.put("remedy", one.remedy());
         return map;
     }
 

@@ -31,6 +31,7 @@ interface Block {
      */
     record Paragraph(String text, double capitalsMm, double aboveMm, boolean keepsWithNext) implements Block {
         private static final double LEADING = 1.75;
+        private static final double HEADING_MM = 3.4;
 
         Paragraph(String text, double capitalsMm, double aboveMm) {
             this(text, capitalsMm, aboveMm, false);
@@ -43,7 +44,7 @@ interface Block {
 
         /** A heading. */
         static Paragraph heading(String text) {
-            return new Paragraph(text, 3.4, 4.5, true);
+            return new Paragraph(text, HEADING_MM, 4.5, true);
         }
 
         @Override

@@ -22,7 +22,10 @@ import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 import org.capwright.units.UnitSystem;
 
-/** Writes the cut list: sizes over all, cautions, what is not clear, blanks, hardware, joins, the shrinking of the leaves, checks. */
+/**
+ * Writes the cut list: sizes over all, cautions, what is not clear, blanks, hardware, joins, the shrinking of the leaves,
+ * checks.
+ */
 public final class CutListBook {
     private final Cap cap;
     private final CutList list;
@@ -151,7 +154,8 @@ public final class CutListBook {
     private List<Block> joins() {
         List<List<String>> rows = list.joins().stream().map(item -> List.of(item.name(), Integer.toString(item.quantity()),
                 length(item.lengthMm()), item.note())).toList();
-        return section("Seams and welds", List.of(0.28, 0.1, 0.2, 0.42), List.of("what", "quantity", "length of one", "how"), rows);
+        return section("Seams and welds", List.of(0.28, 0.1, 0.2, 0.42), List.of("what", "quantity", "length of one", "how"),
+                rows);
     }
 
     /** What the lip must measure after each pass. */

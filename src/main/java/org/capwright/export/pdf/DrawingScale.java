@@ -16,7 +16,8 @@ record DrawingScale(double factor, String words) {
     private static final int SMALLEST = 100;
 
     /**
-     * Standard scales, the largest first: 1, 2 and 5 times powers of ten, both ways (ISO 5455, from memory); in inches also 1:4, 1:8
+     * Standard scales, the largest first: 1, 2 and 5 times powers of ten, both ways (ISO 5455, from memory); in inches
+     * also 1:4, 1:8
      * and 1:16, the scales of 3, 1 1/2 and 3/4 in to the foot (common practice, no source).
      */
     static List<DrawingScale> standard(UnitSystem system) {

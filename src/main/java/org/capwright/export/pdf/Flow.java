@@ -14,8 +14,22 @@ final class Flow {
     }
 
     /** The pages of some blocks. */
-    static List<PrintPage> pages(List<Block> blocks, Paper paper, String title, String subtitle, Typeface typeface) throws IOException {
-        Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm());
+    static List<PrintPage> pages(List<Block> blocks, Paper paper, String title, String subtitle,
+            Typeface typeface) throws IOException {
+        return pages(blocks, paper, new Head(title, subtitle, true), typeface);
+    }
+
+    /** The pages of a letter: the same without scale bars. */
+    static List<PrintPage> letter(List<Block> blocks, Paper paper, String title, String subtitle,
+            Typeface typeface) throws IOException {
+        return pages(blocks, paper, new Head(title, subtitle, false), typeface);
+    }
+
+    private record Head(String title, String subtitle, boolean bars) {
+    }
+
+    private static List<PrintPage> pages(List<Block> blocks, Paper paper, Head head, Typeface typeface) throws IOException {
+        Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm(), head.bars());
         List<PrintPage> pages = new ArrayList<>();
         List<Placed> page = new ArrayList<>();
         double top = area.maxY();
@@ -25,7 +39,7 @@ final class Flow {
             double together = together(blocks.subList(i, blocks.size()), typeface, area.width());
             boolean apart = together <= area.height() && top - together < area.minY();
             if ((apart || top - height < area.minY()) && !page.isEmpty()) {
-                pages.add(page(List.copyOf(page), paper, title, subtitle, typeface));
+                pages.add(page(List.copyOf(page), paper, head, typeface));
                 page.clear();
                 top = area.maxY();
                 if (block.repeated().isPresent()) {
@@ -36,7 +50,7 @@ final class Flow {
             page.add(new Placed(block, top));
             top -= height;
         }
-        pages.add(page(List.copyOf(page), paper, title, subtitle, typeface));
+        pages.add(page(List.copyOf(page), paper, head, typeface));
         return pages;
     }
 
@@ -52,11 +66,11 @@ final class Flow {
         return height;
     }
 
-    private static PrintPage page(List<Placed> placed, Paper paper, String title, String subtitle, Typeface typeface) {
-        return new PrintPage(paper.widthMm(), paper.heightMm(), title, subtitle, (canvas, area) -> {
+    private static PrintPage page(List<Placed> placed, Paper paper, Head head, Typeface typeface) {
+        return new PrintPage(paper.widthMm(), paper.heightMm(), head.title(), head.subtitle(), (canvas, area) -> {
             for (Placed one : placed) {
                 one.block().paint(canvas, typeface, area.minX(), one.top(), area.width());
             }
-        });
+        }, head.bars());
     }
 }

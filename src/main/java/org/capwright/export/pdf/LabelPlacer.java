@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
@@ -46,16 +47,25 @@ final class LabelPlacer {
 
     /** Writes a text whose base line begins at a point, or as near as there is room; at the point itself where there is none. */
     void write(Vec2 at, double heightMm, double turnRad, String text) throws IOException {
+        Vec2 free = place(at, heightMm, turnRad, text).orElse(at);
+        canvas.text(free.x(), free.y(), heightMm, turnRad, text);
+    }
+
+    /** The same only where there is room; false where there is none, then nothing is written. */
+    boolean writeIfRoom(Vec2 at, double heightMm, double turnRad, String text) throws IOException {
+        Optional<Vec2> free = place(at, heightMm, turnRad, text);
+        if (free.isPresent()) {
+            canvas.text(free.get().x(), free.get().y(), heightMm, turnRad, text);
+        }
+        return free.isPresent();
+    }
+
+    private Optional<Vec2> place(Vec2 at, double heightMm, double turnRad, String text) throws IOException {
         double length = canvas.width(heightMm, text);
         List<Vec2[]> ink = canvas.ink().near(window, at, turnRad);
-        Vec2 free = at;
-        for (Vec2 shift : SHIFTS) {
-            if (inside(at, shift, length, heightMm, turnRad) && clear(ink, shift, length, heightMm)) {
-                free = at.plus(shift.rotated(turnRad));
-                break;
-            }
-        }
-        canvas.text(free.x(), free.y(), heightMm, turnRad, text);
+        return SHIFTS.stream().filter(shift -> inside(at, shift, length, heightMm, turnRad)
+                && clear(ink, shift, length, heightMm)).findFirst()
+                .map(shift -> at.plus(shift.rotated(turnRad)));
     }
 
     private boolean inside(Vec2 at, Vec2 shift, double length, double height, double turn) {

@@ -34,8 +34,10 @@ public final class LayoutBook {
                 pages.add(ViewPage.of(view, setup.paper(), format, book.typeface()));
             }
             List<List<String>> rows = layout.parts().items().stream().map(item -> row(item, format)).toList();
-            pages.addAll(Flow.pages(TableBlocks.of(List.of(0.08, 0.22, 0.12, 0.58), List.of("no.", "part", "quantity", "from"), rows),
-                    setup.paper(), "Layout: parts", "numbers as in the views; the cut list says more of the hardware", book.typeface()));
+            pages.addAll(Flow.pages(TableBlocks.of(List.of(0.08, 0.22, 0.12, 0.58), List.of("no.", "part", "quantity",
+                    "from"), rows),
+                    setup.paper(), "Layout: parts", "numbers as in the views; the cut list says more of the hardware",
+                            book.typeface()));
             book.write(pages, file);
         }
     }

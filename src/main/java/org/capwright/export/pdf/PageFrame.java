@@ -26,6 +26,12 @@ final class PageFrame {
         return new Bounds(MARGIN_MM + BARS_MM, MARGIN_MM + BARS_MM, widthMm - MARGIN_MM, heightMm - MARGIN_MM - HEADER_MM);
     }
 
+    /** The area inside the frame of a page with or without scale bars. */
+    static Bounds area(double widthMm, double heightMm, boolean bars) {
+        return bars ? area(widthMm, heightMm) : new Bounds(MARGIN_MM, MARGIN_MM, widthMm - MARGIN_MM,
+                heightMm - MARGIN_MM - HEADER_MM);
+    }
+
     /** Smallest paper round an area. */
     static Bounds paperAround(double areaWidthMm, double areaHeightMm) {
         return new Bounds(0, 0, areaWidthMm + 2 * MARGIN_MM + BARS_MM, areaHeightMm + 2 * MARGIN_MM + BARS_MM + HEADER_MM);
@@ -44,8 +50,10 @@ final class PageFrame {
         canvas.text(MARGIN_MM, top - 12, TEXT_MM, new TagLine(typeface, TEXT_MM, width).of(tag));
         canvas.pen(0.2, 0);
         canvas.line(MARGIN_MM, top - 13.5, right, top - 13.5);
-        bars(canvas);
-        printer(canvas, scale.words(page.widthMm(), page.heightMm()));
+        if (page.bars()) {
+            bars(canvas);
+            printer(canvas, scale.words(page.widthMm(), page.heightMm()));
+        }
     }
 
     /** Along the left edge, beyond the scale bars. */

@@ -1,6 +1,11 @@
 package org.capwright.export.pdf;
 
-/** Sizes of paper: letter, legal and tabloid (ANSI/ASME Y14.1 A, legal, B), A4 and A3 (ISO 216), or one page as large as the part. */
+import org.capwright.units.UnitSystem;
+
+/**
+ * Sizes of paper: letter, legal and tabloid (ANSI/ASME Y14.1 A, legal, B), A4 and A3 (ISO 216), or one page as large as
+ * the part.
+ */
 public enum Paper {
     /** 8.5 x 11 in. */
     LETTER(215.9, 279.4),
@@ -21,6 +26,16 @@ public enum Paper {
     Paper(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
+    }
+
+    /**
+     * The usual paper of those who measure so.
+     *
+     * @param system the unit system
+     * @return letter or A4
+     */
+    public static Paper of(UnitSystem system) {
+        return system == UnitSystem.INCH ? LETTER : A4;
     }
 
     /**

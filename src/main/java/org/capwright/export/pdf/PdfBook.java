@@ -52,7 +52,7 @@ final class PdfBook implements AutoCloseable {
             canvas.scale(scale.x(page.widthMm(), page.heightMm()), scale.y(page.widthMm(), page.heightMm()),
                     page.widthMm() / 2, page.heightMm() / 2);
             PageFrame.paint(canvas, page, tag, scale, number, count);
-            page.painting().paint(canvas, PageFrame.area(page.widthMm(), page.heightMm()));
+            page.painting().paint(canvas, PageFrame.area(page.widthMm(), page.heightMm(), page.bars()));
         }
     }
 

@@ -10,11 +10,8 @@ import org.capwright.export.Money;
 import org.capwright.price.Line;
 import org.capwright.price.Names;
 import org.capwright.price.Price;
-import org.capwright.stock.BarGroup;
 import org.capwright.stock.SheetGroup;
 import org.capwright.stock.StockPlan;
-import org.capwright.stock.bar.CutBar;
-import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
 /** Writes the inner sheet: every line of a price, the sheets and bars, masses. For the shop, not for the customer. */
@@ -45,7 +42,8 @@ public final class PriceBook {
     public static void write(Path file, List<Price> prices, PrintSetup setup, JobTag tag, ShopFormat format) throws IOException {
         try (PdfBook book = new PdfBook("Inner sheet", tag, setup.scale())) {
             List<Block> blocks = new PriceBook(prices.get(0), format).blocks(prices);
-            book.write(Flow.pages(blocks, setup.paper(), "Inner sheet: not for the customer", "every line of the price; amounts in " + prices.get(0).currency(), book.typeface()), file);
+            book.write(Flow.pages(blocks, setup.paper(), "Inner sheet: not for the customer",
+                    "every line of the price; amounts in " + prices.get(0).currency(), book.typeface()), file);
         }
     }
 
@@ -62,20 +60,22 @@ public final class PriceBook {
         sums();
         several(prices);
         sheets();
-        bars();
+        blocks.addAll(BarBlocks.of(price.plan(), format));
         return blocks;
     }
 
     private void lines(String heading, List<Line> lines) {
         blocks.add(Block.Paragraph.heading(heading + (price.caps() == 1 ? "" : ", " + price.caps() + " caps")));
         blocks.addAll(TableBlocks.of(SHARES, List.of("what", "quantity", "", "each", "amount", "how"), lines.stream()
-                .map(line -> List.of(line.name(), decimal(line.quantity()), line.unit(), money.plain(line.each()), money.plain(line.amount()), line.note())).toList()));
+                .map(line -> List.of(line.name(), decimal(line.quantity()), line.unit(), money.plain(line.each()),
+                        money.plain(line.amount()), line.note())).toList()));
     }
 
     private void sums() {
         blocks.add(Block.Paragraph.heading("Sum, " + price.currency()));
         List<List<String>> rows = new ArrayList<>(List.of(List.of("material", money.plain(price.materialTotal()), ""),
-                List.of("hardware", money.plain(price.hardwareTotal()), ""), List.of("labour", money.plain(price.labourTotal()), "")));
+                List.of("hardware", money.plain(price.hardwareTotal()), ""),
+                        List.of("labour", money.plain(price.labourTotal()), "")));
         for (Line line : List.of(price.overhead(), price.margin(), price.tax())) {
             rows.add(List.of(line.name(), money.plain(line.amount()), decimal(line.quantity()) + " % " + line.note()));
         }
@@ -85,8 +85,10 @@ public final class PriceBook {
 
     private void several(List<Price> prices) {
         blocks.add(Block.Paragraph.heading("Several caps made together"));
-        blocks.addAll(TableBlocks.of(List.of(0.2, 0.2, 0.3, 0.3), List.of("caps", "sheets", "total", "each"), prices.stream().map(one -> List.of(
-                Integer.toString(one.caps()), Integer.toString(one.plan().sheetCount()), money.plain(one.total()), money.plain(one.each()))).toList()));
+        blocks.addAll(TableBlocks.of(List.of(0.2, 0.2, 0.3, 0.3), List.of("caps", "sheets", "total", "each"), prices.stream()
+                .map(one -> List.of(
+                Integer.toString(one.caps()), Integer.toString(one.plan().sheetCount()), money.plain(one.total()),
+                        money.plain(one.each()))).toList()));
     }
 
     private void sheets() {
@@ -94,29 +96,17 @@ public final class PriceBook {
         blocks.add(Block.Paragraph.heading("Sheets"));
         blocks.addAll(TableBlocks.of(List.of(0.4, 0.6), List.of("from", "sheets"), plan.sheets().stream()
                 .map(group -> List.of(new Names(format).of(group.sheet()), words(group))).toList()));
-        blocks.add(Block.Paragraph.plain("Bought " + format.mass(plan.boughtKg()) + ", of it scrap of sheets " + format.mass(plan.scrapKg())
+        blocks.add(Block.Paragraph.plain("Bought " + format.mass(plan.boughtKg()) + ", of it scrap of sheets "
+                + format.mass(plan.scrapKg())
                 + "; use of the sheets " + decimal(100 * plan.use()) + " %."));
     }
 
-    private static String words(SheetGroup group) {
+    private String words(SheetGroup group) {
         String use = group.nest().sheets().isEmpty() ? "" : "; use " + decimal(100 * group.nest().use()) + " %";
         String lost = group.nest().unplaced().isEmpty() ? "" : "; NO SHEET FOR "
-                + String.join(", ", group.nest().unplaced().stream().map(demand -> demand.quantity() + " " + demand.piece().name()).toList());
-        return group.nest().words() + use + lost;
-    }
-
-    private void bars() {
-        blocks.add(Block.Paragraph.heading("Bars"));
-        List<List<String>> rows = new ArrayList<>();
-        for (BarGroup group : price.plan().bars()) {
-            for (CutBar bar : group.plan().bars()) {
-                String cuts = String.join(", ", bar.piecesMm().stream().map(mm -> format.length(Length.ofMm(mm))).toList());
-                rows.add(List.of(new Names(format).bar(group), format.length(Length.ofMm(bar.size().lengthMm())), cuts,
-                        format.length(Length.ofMm(bar.restMm(group.kerfMm())))));
-            }
-            group.plan().tooLongMm().forEach(mm -> rows.add(List.of(new Names(format).bar(group), "NO BAR", format.length(Length.ofMm(mm)), "")));
-        }
-        blocks.addAll(TableBlocks.of(List.of(0.32, 0.16, 0.36, 0.16), List.of("bar", "length", "cut", "rest"), rows));
+                + String.join(", ", group.nest().unplaced().stream().map(demand -> demand.quantity() + " " + demand.piece()
+                        .name()).toList());
+        return group.nest().words() + use + lost + SheetWords.settled(group, price.plan().seed());
     }
 
     private static String decimal(double value) {

@@ -11,8 +11,14 @@ import org.capwright.geom.Bounds;
  * @param title what is on it
  * @param subtitle more about it
  * @param painting what to draw inside the frame
+ * @param bars whether scale bars stand round it; a letter needs none
  */
-record PrintPage(double widthMm, double heightMm, String title, String subtitle, Painting painting) {
+record PrintPage(double widthMm, double heightMm, String title, String subtitle, Painting painting, boolean bars) {
+    /** A page with scale bars. */
+    PrintPage(double widthMm, double heightMm, String title, String subtitle, Painting painting) {
+        this(widthMm, heightMm, title, subtitle, painting, true);
+    }
+
     /** Draws what is inside a page's frame. */
     @FunctionalInterface
     interface Painting {

@@ -19,6 +19,16 @@ public record PrinterScale(String printer, double across, double along) {
     public static final double MOST = 0.01;
 
     /**
+     * Whether a text may be a printer's name.
+     *
+     * @param text the text
+     * @return true for 1 to 24 letters, digits, blanks, points, lines
+     */
+    public static boolean isName(String text) {
+        return text.matches("[\\p{L}\\p{N} ._-]{1,24}");
+    }
+
+    /**
      * The scale that makes a bar true.
      *
      * @param bar which bar, for the message, such as {@code across}

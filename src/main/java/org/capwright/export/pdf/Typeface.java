@@ -22,7 +22,8 @@ final class Typeface {
     private static final String MISSING = "\u25a1";
     private static final String ELLIPSIS = "\u2026";
     /** What stands for signs of the trade that the typeface lacks and Unicode does not take apart. */
-    private static final Map<Integer, String> ALIKE = Map.of(0x2300, "\u00d8", 0x2205, "\u00d8", 0x2713, "\u221a", 0x2714, "\u221a",
+    private static final Map<Integer, String> ALIKE = Map.of(0x2300, "\u00d8", 0x2205, "\u00d8", 0x2713, "\u221a", 0x2714,
+            "\u221a",
             0x2717, "\u00d7", 0x2718, "\u00d7", 0x2610, MISSING);
 
     private final PDFont font;

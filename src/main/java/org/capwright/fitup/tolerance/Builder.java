@@ -67,8 +67,8 @@ final class Builder {
         Arrays.fill(least, Double.POSITIVE_INFINITY);
         for (int side = -1; side <= 1; side += 2) {
             for (Leaf leaf : cap.leaves()) {
-                one(leaf, side, hood, new Strays(draw(draw, Source.ROD_POSITION, only), draw(draw, Source.ROD_HEIGHT, only),
-                        draw(draw, Source.LEAF_RADIUS, only), draw(draw, Source.FLANGE_DEPTH, only)), least);
+                RodLine rod = rod(leaf, side, draw, only);
+                one(leaf, hood, rod, draw(draw, Source.LEAF_RADIUS, only), draw(draw, Source.FLANGE_DEPTH, only), least);
             }
         }
         for (int i = 0; i < least.length; i++) {
@@ -77,50 +77,65 @@ final class Builder {
         return least;
     }
 
-    /** How one leaf and its rod stray from what is drawn, mm. */
-    private record Strays(double offset, double height, double radius, double flange) {
-    }
-
     private double draw(Draw draw, Source source, Source only) {
         double drawn = draw.deviation(tolerances.get(source));
         return only == null || only == source ? drawn : 0;
     }
 
-    private void one(Leaf leaf, int side, Oval hood, Strays strays, double[] least) {
+    /** A rod that strays as a whole, and each end of it by itself. */
+    private RodLine rod(Leaf leaf, int side, Draw draw, Source only) {
+        double offset = leaf.rodAxisMm() - leaf.slab().hingeEdgeMm() + draw(draw, Source.ROD_POSITION, only);
+        double height = leaf.rodAxisZMm() + draw(draw, Source.ROD_HEIGHT, only);
+        return new RodLine(leaf.number(), side, offset + draw(draw, Source.ROD_END_POSITION, only),
+                offset + draw(draw, Source.ROD_END_POSITION, only),
+                height + draw(draw, Source.ROD_END_HEIGHT, only), height + draw(draw, Source.ROD_END_HEIGHT, only),
+                cap.doublers().get(leaf.number() - 1).faceYMm());
+    }
+
+    /** As in the measured swing, all but the hood is taken in the section at the worse end of the rod. */
+    private void one(Leaf leaf, Oval hood, RodLine rod, double wider, double deeper, double[] least) {
         int at = (leaf.number() - 1) * FOLLOWED.size();
-        Gutter gutter = cap.gutters().get(leaf.number() - 1);
-        double offset = leaf.rodAxisMm() - leaf.slab().hingeEdgeMm() + strays.offset;
-        double axisZ = leaf.rodAxisZMm() + strays.height;
-        HeelSweep heel = HeelSweep.of(offset, leaf.rodRadiusMm(), leaf.hingeFlangeMm() + strays.flange, leaf.sheet().thicknessMm(),
-                leaf.bend().turnRad(), axisZ);
-        keep(least, at, hoodMm(leaf, side, hood, strays));
-        keep(least, at + 1, gutter.jointMm() + gutter.insideWidthMm() / 2 - leaf.slab().hingeEdgeMm() - offset - heel.farthest(cap.stopRad()).mm());
-        keep(least, at + 2, gutter.depthMm() - heel.deepest(cap.stopRad()).mm());
-        keep(least, at + 3, spoutMm[leaf.number() - 1] + strays.radius);
-        keep(least, at + 4, standoffMm[leaf.number() - 1] + strays.height - strays.flange);
+        double lower = Math.min(rod.heightPlusMm(), rod.heightMinusMm()) - leaf.rodAxisZMm();
+        keep(least, at, hoodMm(leaf, hood, rod, wider, deeper));
+        heel(leaf, rod.offsetPlusMm(), rod.heightPlusMm(), deeper, least);
+        heel(leaf, rod.offsetMinusMm(), rod.heightMinusMm(), deeper, least);
+        keep(least, at + 3, spoutMm[leaf.number() - 1] + wider);
+        keep(least, at + 4, standoffMm[leaf.number() - 1] + lower - deeper);
         if (leaf.number() < cap.leaves().size()) {
-            double lip = leaf.lipDownMm(leaf.curveFlangeMm() + strays.flange) - leaf.sheet().thicknessMm() - strays.height;
+            double lip = leaf.lipDownMm(leaf.curveFlangeMm() + deeper) - leaf.sheet().thicknessMm() - lower;
             keep(least, at + FOLLOWED.size() + 2, cap.gutters().get(leaf.number()).depthMm() - lip);
         }
+    }
+
+    private void heel(Leaf leaf, double offset, double axisZ, double deeper, double[] least) {
+        int at = (leaf.number() - 1) * FOLLOWED.size();
+        Gutter gutter = cap.gutters().get(leaf.number() - 1);
+        HeelSweep heel = HeelSweep.of(offset, leaf.rodRadiusMm(), leaf.hingeFlangeMm() + deeper, leaf.sheet().thicknessMm(),
+                leaf.bend().turnRad(), axisZ);
+        keep(least, at + 1, gutter.jointMm() + gutter.insideWidthMm() / 2 - leaf.slab().hingeEdgeMm() - offset - heel.farthest(cap.stopRad()).mm());
+        keep(least, at + 2, gutter.depthMm() - heel.deepest(cap.stopRad()).mm());
     }
 
     private static void keep(double[] least, int at, double mm) {
         least[at] = Math.min(least[at], mm);
     }
 
-    private double hoodMm(Leaf leaf, int side, Oval hood, Strays strays) {
-        double radius = leaf.slab().radiusMm() + strays.radius;
-        return quick ? hoods.get(leaf.number() - 1).leastMm(hood, side, radius, strays.flange, strays.offset) : searched(leaf, side, hood, strays, radius);
+    private double hoodMm(Leaf leaf, Oval hood, RodLine rod, double wider, double deeper) {
+        double radius = leaf.slab().radiusMm() + wider;
+        return quick ? hoods.get(leaf.number() - 1).leastMm(hood, rod, radius, deeper)
+                : searched(leaf, hood, rod, radius, deeper);
     }
 
-    /** The full search, for hoods with inward beads or lower than their leaves; the flange counts as drawn there. */
-    private double searched(Leaf leaf, int side, Oval hood, Strays strays, double radius) {
-        double offset = leaf.rodAxisMm() - leaf.slab().hingeEdgeMm() + strays.offset;
-        double height = leaf.rodAxisZMm() + strays.height;
+    /** The full search, for hoods with inward beads or lower than their leaves. */
+    private double searched(Leaf leaf, Oval hood, RodLine rod, double radius, double deeper) {
         double free = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm() : radius;
-        MeasuredWork work = new MeasuredWork(hood, Oval.circle(cap.sleeve().outsideRadiusMm()),
-                List.of(new RodLine(leaf.number(), side, offset, offset, height, height, radius)),
-                List.of(new LeafSize(leaf.number(), side, new Leaf.Slab(leaf.slab().hingeEdgeMm(), free, radius))));
-        return MeasuredSwing.hood(cap, work, leaf, side).leastMm();
+        MeasuredWork work = new MeasuredWork(hood, Oval.circle(cap.sleeve().outsideRadiusMm()), List.of(rod),
+                List.of(new LeafSize(leaf.number(), rod.side(), new Leaf.Slab(leaf.slab().hingeEdgeMm(), free, radius))));
+        return MeasuredSwing.hood(cap, work, deeper(leaf, deeper), rod.side()).leastMm();
+    }
+    private static Leaf deeper(Leaf leaf, double mm) {
+        return new Leaf(leaf.number(), leaf.sheet(), leaf.slab(), leaf.rodAxisMm(), leaf.rodAxisZMm(), leaf.rodRadiusMm(),
+                leaf.curveFlangeMm() + mm, leaf.hingeFlangeMm() + mm, leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(),
+                leaf.shrink(), leaf.hingeRelief(), leaf.freeRelief(), leaf.reliefHoleMm(), leaf.balance());
     }
 }

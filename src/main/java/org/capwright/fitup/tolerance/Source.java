@@ -16,6 +16,10 @@ public enum Source {
     ROD_POSITION(ToleranceInputs.ROD_POSITION),
     /** Height of each rod. */
     ROD_HEIGHT(ToleranceInputs.ROD_HEIGHT),
+    /** Offset of each end of a rod by itself: skew. */
+    ROD_END_POSITION(ToleranceInputs.ROD_END_POSITION),
+    /** Height of each end of a rod by itself: tilt. */
+    ROD_END_HEIGHT(ToleranceInputs.ROD_END_HEIGHT),
     /** Radius of each leaf. */
     LEAF_RADIUS(ToleranceInputs.LEAF_RADIUS),
     /** Depth of each leaf's flanges. */

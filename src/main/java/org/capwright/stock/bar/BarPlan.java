@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * How pieces are cut from bars at least cost.
@@ -20,8 +21,8 @@ public record BarPlan(List<CutBar> bars, List<Double> tooLongMm, boolean proved)
     }
 
     /**
-     * The plan for some pieces: the longest piece goes into every bar begun that has room, or begins one, until what is left can't
-     * cost less than the best plan found.
+     * The plan for some pieces: the longest piece goes into every bar begun that has room, or begins one, until what is left
+     * can't cost less than the best plan found.
      *
      * @param piecesMm lengths of the pieces
      * @param sizes bars that can be bought
@@ -29,11 +30,25 @@ public record BarPlan(List<CutBar> bars, List<Double> tooLongMm, boolean proved)
      * @return the plan; the same for the same input
      */
     public static BarPlan of(List<Double> piecesMm, List<BarSize> sizes, double kerfMm) {
+        return of(piecesMm, sizes, kerfMm, () -> false);
+    }
+
+    /**
+     * The same, until somebody wants no more.
+     *
+     * @param piecesMm lengths of the pieces
+     * @param sizes bars that can be bought
+     * @param kerfMm what a cut takes
+     * @param cancelled asked now and then; true keeps the best so far, and the first plan is always finished
+     * @return the plan
+     */
+    public static BarPlan of(List<Double> piecesMm, List<BarSize> sizes, double kerfMm, BooleanSupplier cancelled) {
         double longest = sizes.stream().mapToDouble(BarSize::lengthMm).max().orElse(0);
         List<Double> tooLong = piecesMm.stream().filter(piece -> piece > longest).toList();
         List<Double> pieces = new ArrayList<>(piecesMm.stream().filter(piece -> piece <= longest).toList());
         pieces.sort(Collections.reverseOrder());
-        BarSearch search = new BarSearch(pieces, sizes.stream().sorted(Comparator.comparingDouble(BarSize::cost)).toList(), kerfMm);
+        BarSearch search = new BarSearch(pieces, sizes.stream().sorted(Comparator.comparingDouble(BarSize::cost)).toList(),
+                kerfMm, cancelled);
         return new BarPlan(search.run(), tooLong, search.complete());
     }
 

@@ -4,21 +4,25 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /** Branch and bound for bars. */
 final class BarSearch {
     private static final int MOST_NODES = 400_000;
+    private static final int ASKED_EVERY = 64;
     private static final double SAME_MM = 1e-9;
 
     private final List<Double> pieces;
     private final List<BarSize> sizes;
     private final double kerfMm;
+    private final BooleanSupplier cancelled;
     private final double rate;
     private final double[] lengthLeft;
     private final List<Begun> begun = new ArrayList<>();
     private List<CutBar> best = List.of();
     private double bestCost = Double.MAX_VALUE;
     private int nodes;
+    private boolean stopped;
 
     /** A bar begun, and its length yet to be cut; the last cut may need no kerf, so a kerf is added to begin with. */
     private static final class Begun {
@@ -32,7 +36,8 @@ final class BarSearch {
         }
     }
 
-    BarSearch(List<Double> pieces, List<BarSize> sizes, double kerfMm) {
+    BarSearch(List<Double> pieces, List<BarSize> sizes, double kerfMm, BooleanSupplier cancelled) {
+        this.cancelled = cancelled;
         this.pieces = pieces;
         this.sizes = sizes;
         this.kerfMm = kerfMm;
@@ -49,11 +54,12 @@ final class BarSearch {
     }
 
     boolean complete() {
-        return nodes <= MOST_NODES;
+        return !stopped;
     }
 
     private void place(int piece, double cost) {
-        if (++nodes > MOST_NODES && bestCost < Double.MAX_VALUE) {
+        nodes++;
+        if (bestCost < Double.MAX_VALUE && over()) {
             return;
         }
         if (piece == pieces.size()) {
@@ -73,6 +79,11 @@ final class BarSearch {
                 begun.remove(begun.size() - 1);
             }
         }
+    }
+
+    private boolean over() {
+        stopped |= nodes > MOST_NODES || nodes % ASKED_EVERY == 0 && cancelled.getAsBoolean();
+        return stopped;
     }
 
     /** The fullest bar that has room first; bars with the same room are the same. */
@@ -102,7 +113,8 @@ final class BarSearch {
         double shortest = pieces.get(pieces.size() - 1) + kerfMm;
         double room = begun.stream().mapToDouble(bar -> Math.floor(bar.left / shortest + SAME_MM)).sum();
         double byNumber = Math.max(0, pieces.size() - piece - room) * perPiece(shortest);
-        double whole = sizes.size() == 1 ? Math.ceil(length / (sizes.get(0).lengthMm() + kerfMm) - SAME_MM) * sizes.get(0).cost() : length * rate;
+        double whole = sizes.size() == 1 ? Math.ceil(length / (sizes.get(0).lengthMm() + kerfMm) - SAME_MM) * sizes.get(0)
+                .cost() : length * rate;
         return sizes.size() == 1 ? Math.max(whole, wholeBars(byNumber)) : Math.max(byNumber, Math.max(0, whole));
     }
 

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /** Fills sheet after sheet with pieces in a given order; each time it takes the size that promises the least cost in all. */
 final class Builder {
@@ -20,19 +21,23 @@ final class Builder {
         this.shapes = shapes;
     }
 
-    /** What became of an order. */
-    record Built(List<Fill> sheets, List<Integer> unplaced) {
+    /** What became of an order; not whole where it was stopped, then with what lies already. */
+    record Built(List<Fill> sheets, List<Integer> unplaced, boolean whole) {
     }
 
-    /** Sheets for an order of demands, beside sheets that stay as they are; of preferred sizes while those take anything. */
-    Built build(List<Integer> order, List<Fill> kept, List<SheetSize> preferred, Fill.Maker maker) {
+    /** Which sizes to take while they take anything, and how to fill them. */
+    record Choice(List<SheetSize> preferred, Fill.Maker maker) {
+    }
+
+    /** Sheets for an order of demands, beside sheets that stay as they are. */
+    Built build(List<Integer> order, List<Fill> kept, Choice choice, BooleanSupplier stop) {
         Map<SheetSize, Integer> used = new HashMap<>();
         kept.forEach(fill -> used.merge(fill.size(), 1, Integer::sum));
         List<Fill> sheets = new ArrayList<>();
         List<Integer> left = order;
         while (!left.isEmpty()) {
-            Fill best = choose(left, used, preferred, maker);
-            best = best == null ? choose(left, used, task.sizes(), maker) : best;
+            Fill best = choose(left, used, choice.preferred(), choice.maker(), stop);
+            best = best == null ? choose(left, used, task.sizes(), choice.maker(), stop) : best;
             if (best == null) {
                 break;
             }
@@ -40,20 +45,21 @@ final class Builder {
             used.merge(best.size(), 1, Integer::sum);
             left = without(left, best);
         }
-        return new Built(sheets, left);
+        return new Built(sheets, left, left.isEmpty() || !stop.getAsBoolean());
     }
 
-    private Fill choose(List<Integer> left, Map<SheetSize, Integer> used, List<SheetSize> from, Fill.Maker maker) {
+    private Fill choose(List<Integer> left, Map<SheetSize, Integer> used, List<SheetSize> from, Fill.Maker maker,
+            BooleanSupplier stop) {
         List<SheetSize> sizes = from.stream().filter(size -> used.getOrDefault(size, 0) < size.available()).toList();
-        Fill best = cheapest(sizes.stream().filter(SheetSize::first).toList(), left, maker);
-        return best == null ? cheapest(sizes.stream().filter(size -> !size.first()).toList(), left, maker) : best;
+        Fill best = cheapest(sizes.stream().filter(SheetSize::first).toList(), left, maker, stop);
+        return best == null ? cheapest(sizes.stream().filter(size -> !size.first()).toList(), left, maker, stop) : best;
     }
 
-    private Fill cheapest(List<SheetSize> sizes, List<Integer> left, Fill.Maker maker) {
+    private Fill cheapest(List<SheetSize> sizes, List<Integer> left, Fill.Maker maker, BooleanSupplier stop) {
         Fill best = null;
         double least = Double.MAX_VALUE;
         for (SheetSize size : sizes) {
-            Fill fill = filled(maker.begin(size), left);
+            Fill fill = filled(maker.begin(size), left, stop);
             double cost = fill.puts().isEmpty() ? Double.MAX_VALUE : promise(fill, left);
             if (cost < least) {
                 least = cost;
@@ -63,9 +69,12 @@ final class Builder {
         return best;
     }
 
-    private static Fill filled(Fill fill, List<Integer> left) {
+    private static Fill filled(Fill fill, List<Integer> left, BooleanSupplier stop) {
         Set<Integer> failed = new HashSet<>();
         for (int demand : left) {
+            if (stop.getAsBoolean()) {
+                break;
+            }
             if (!failed.contains(demand) && !fill.add(demand)) {
                 failed.add(demand);
             }

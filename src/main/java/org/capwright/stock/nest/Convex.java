@@ -64,6 +64,15 @@ final class Convex {
         return new Convex(kept);
     }
 
+    /** Mirrored at the diagonal: x and y change places. */
+    Convex mirrored() {
+        List<Vec2> corners = new ArrayList<>();
+        for (int i = size() - 1; i >= 0; i--) {
+            corners.add(new Vec2(y[i], x[i]));
+        }
+        return new Convex(corners);
+    }
+
     int size() {
         return x.length;
     }

@@ -19,10 +19,10 @@ final class ConvexParts {
     private ConvexParts() {
     }
 
-    /** Convex polygons, counterclockwise, that make up a polygon without holes. */
+    /** Convex polygons, counterclockwise, that make up a polygon. */
     static List<List<Vec2>> of(Polygon polygon) {
         List<Vec2> whole = corners(polygon);
-        if (convex(whole)) {
+        if (polygon.getNumInteriorRing() == 0 && convex(whole)) {
             return List.of(whole);
         }
         List<List<Vec2>> parts = new ArrayList<>();

@@ -8,7 +8,7 @@ import java.util.function.BooleanSupplier;
  */
 final class Effort {
     /** Steps a second: about half of what a desktop of 2020 does. */
-    private static final double STEPS_PER_SECOND = 16e6;
+    static final double STEPS_PER_SECOND = 16e6;
 
     private final long nanosEnd;
     private final BooleanSupplier cancelled;
@@ -26,6 +26,18 @@ final class Effort {
     /** Notes work done. */
     void spend(long work) {
         spent += work;
+    }
+
+    /** Work done so far. */
+    long spent() {
+        return spent;
+    }
+
+    /** Whether the user wants no more. */
+    boolean cancelled() {
+        boolean now = cancelled.getAsBoolean();
+        interrupted |= now;
+        return now;
     }
 
     /** Whether to stop. */

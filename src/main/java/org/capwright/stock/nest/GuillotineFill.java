@@ -8,31 +8,12 @@ import org.capwright.geom.Bounds;
  * Puts rectangles down so that a shear can cut them: each goes into the free rectangle that leaves the shortest side over,
  * which is then cut in two beyond it, along its shorter rest.
  */
-final class GuillotineFill implements Fill {
-    private static final double SAME_MM = 1e-6;
-
-    private final SheetSize size;
-    private final Shapes shapes;
-    private final Effort effort;
-    private final List<Put> puts = new ArrayList<>();
+final class GuillotineFill extends SheetFill {
     private final List<Bounds> free = new ArrayList<>();
 
     GuillotineFill(SheetSize size, NestRules rules, Shapes shapes, Effort effort) {
-        this.size = size;
-        this.shapes = shapes;
-        this.effort = effort;
-        double lost = rules.spacingMm() - 2 * rules.marginMm();
-        free.add(new Bounds(0, 0, size.lengthMm() + lost, size.widthMm() + lost));
-    }
-
-    @Override
-    public SheetSize size() {
-        return size;
-    }
-
-    @Override
-    public List<Put> puts() {
-        return puts;
+        super(size, rules, shapes, effort);
+        free.add(new Bounds(0, 0, usableX, usableY));
     }
 
     @Override
@@ -54,7 +35,7 @@ final class GuillotineFill implements Fill {
         if (room == null) {
             return false;
         }
-        puts.add(new Put(demand, turn, room.minX(), room.minY()));
+        puts().add(new Put(demand, turn, room.minX(), room.minY()));
         split(room, turn);
         return true;
     }

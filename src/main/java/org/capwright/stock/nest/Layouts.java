@@ -1,6 +1,7 @@
 package org.capwright.stock.nest;
 
 import java.util.List;
+import java.util.Optional;
 import org.capwright.geom.Vec2;
 
 /** Turns filled sheets into layouts. */
@@ -14,7 +15,7 @@ final class Layouts {
 
     /** Whether a shear can cut it. */
     static boolean shearable(NestTask task, Fill fill) {
-        return ShearPlan.of(fill.size(), placements(task, fill)).isPresent();
+        return ShearPlan.of(fill.size(), placements(task, fill), Optional.empty()).isPresent();
     }
 
     private static List<Placement> placements(NestTask task, Fill fill) {

@@ -32,14 +32,16 @@ final class LowerBound {
         int byArea = Math.max(1, (int) Math.ceil(area / largest - 1e-9));
         boolean free = task.sizes().stream().anyMatch(SheetSize::first);
         double cost = free ? 0 : Math.max(bound.costOfArea(area), bound.costOfEach(apart));
-        return apart.size() > byArea ? new NestBound(apart.size(), cost, apart.size() + " pieces of which no two share a sheet, in quarter turns")
+        return apart.size() > byArea ? new NestBound(apart.size(), cost, apart.size()
+                + " pieces of which no two share a sheet, in quarter turns")
                 : new NestBound(byArea, cost, "area with spacing");
     }
 
     private double grownArea() {
         double half = task.rules().spacingMm() / 2;
+        double smallest = Shapes.smallest(task.demands());
         return task.demands().stream().mapToDouble(demand -> {
-            Polygon polygon = Cover.along(demand.piece().outline(), CHORD_MM);
+            Polygon polygon = Cover.along(demand.piece().outline(), Cover.roomy(demand.piece(), smallest), CHORD_MM);
             double grown = half == 0 ? polygon.getArea() : polygon.buffer(half).getArea();
             // hollow arcs by chords are a little too large: half a hundredth of a millimetre along the edge
             return demand.quantity() * (grown - CHORD_MM * polygon.getLength());
@@ -78,7 +80,7 @@ final class LowerBound {
     }
 
     private boolean alone(SheetSize size, int demand) {
-        return new LeftmostFill(size, task.rules(), shapes, new Effort(1, 1, () -> false)).add(demand);
+        return new CornerFill(size, task.rules(), shapes, new Effort(1, 1, () -> false), false).add(demand);
     }
 
     /** Pieces of which no two share a sheet of any size, largest first, as many as are found by taking one after the other. */

@@ -24,7 +24,9 @@ public final class NestCheck {
     private NestCheck(SheetLayout layout, NestRules rules) {
         this.layout = layout;
         this.rules = rules;
-        this.polygons = layout.placements().stream().map(one -> Cover.along(one.outline(), CHORD_MM)).toList();
+        double smallest = layout.placements().stream().mapToDouble(one -> Math.abs(one.piece().outline().area())).min().orElse(0);
+        this.polygons = layout.placements().stream().map(one -> Cover.along(one.outline(),
+                Cover.roomy(one.piece(), smallest).stream().map(one::placed).toList(), CHORD_MM)).toList();
     }
 
     /**

@@ -20,7 +20,8 @@ public final class Nester {
      * @param seconds how long at most by the clock; the first layout is always finished
      * @param seed the same seed gives the same nest, unless the clock or the user cut the search short
      * @param better told of every better layout, on the calling thread; none of its bounds are known yet
-     * @param cancelled asked now and then; true ends the search with the best so far
+     * @param cancelled asked before every piece; true ends the search with the best so far, and before there is any layout with
+     * what of the first one lies already
      */
     public record Options(double workSeconds, double seconds, long seed, Consumer<Nest> better, BooleanSupplier cancelled) {
         /** Refuses a time that is none. */
@@ -47,10 +48,14 @@ public final class Nester {
      *
      * @param task what to cut from what
      * @param options how to search
-     * @return the best layout found, valid by {@link NestCheck}
+     * @return the best layout found, valid by {@link NestCheck}; after a cancel some pieces may be unplaced and the bound not
+     * known
      * @throws IllegalStateException if the layout is not valid after all: a fault of the program
      */
     public static Nest nest(NestTask task, Options options) {
+        if (options.cancelled().getAsBoolean()) {
+            return new Nest(task, List.of(), task.demands(), Optional.empty(), false);
+        }
         List<Demand> fitting = task.sizes().isEmpty() ? List.of() : fitting(task);
         List<Demand> tooLarge = task.demands().stream().filter(demand -> !fitting.contains(demand)).toList();
         if (fitting.isEmpty()) {
@@ -58,13 +63,13 @@ public final class Nester {
         }
         NestTask real = new NestTask(fitting, task.sizes(), task.rules());
         Effort effort = new Effort(options.workSeconds(), options.seconds(), options.cancelled());
-        NestBound bound = LowerBound.of(real);
+        Optional<NestBound> bound = effort.cancelled() ? Optional.empty() : Optional.of(LowerBound.of(real));
         Search search = new Search(real, effort, options.seed(),
                 sheets -> options.better().accept(new Nest(task, layouts(real, sheets), tooLarge, Optional.empty(), false)));
-        search.run(bound.cost());
+        search.run(bound.map(NestBound::cost).orElse(0.0));
         List<Demand> unplaced = new ArrayList<>(tooLarge);
         unplaced.addAll(demands(real, search.unplaced()));
-        return checked(new Nest(task, layouts(real, search.sheets()), unplaced, Optional.of(bound), !effort.interrupted()));
+        return checked(new Nest(task, layouts(real, search.sheets()), unplaced, bound, !effort.interrupted()));
     }
 
     /**
@@ -84,7 +89,8 @@ public final class Nester {
         List<Demand> fitting = new ArrayList<>();
         for (int i = 0; i < task.demands().size(); i++) {
             int demand = i;
-            if (task.sizes().stream().anyMatch(size -> new LeftmostFill(size, task.rules(), shapes, new Effort(0, 0, () -> false)).add(demand))) {
+            if (task.sizes().stream().anyMatch(size -> new CornerFill(size, task.rules(), shapes, new Effort(0, 0, () -> false),
+                    false).add(demand))) {
                 fitting.add(task.demands().get(i));
             }
         }
@@ -98,11 +104,13 @@ public final class Nester {
     private static List<Demand> demands(NestTask task, List<Integer> unplaced) {
         Map<Integer, Integer> counts = new LinkedHashMap<>();
         unplaced.forEach(demand -> counts.merge(demand, 1, Integer::sum));
-        return counts.entrySet().stream().map(one -> new Demand(task.demands().get(one.getKey()).piece(), one.getValue())).toList();
+        return counts.entrySet().stream().map(one -> new Demand(task.demands().get(one.getKey()).piece(), one.getValue()))
+                .toList();
     }
 
     private static Nest checked(Nest nest) {
-        List<String> problems = nest.sheets().stream().flatMap(sheet -> NestCheck.problems(sheet, nest.task().rules()).stream()).toList();
+        List<String> problems = nest.sheets().stream().flatMap(sheet -> NestCheck.problems(sheet, nest.task().rules()).stream())
+                .toList();
         if (!problems.isEmpty()) {
             throw new IllegalStateException("the nest is not valid: " + String.join("; ", problems));
         }

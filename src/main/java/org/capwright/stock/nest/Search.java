@@ -13,6 +13,7 @@ import java.util.function.ToDoubleFunction;
 /** Tries orders: a few that usually do well, then a part of the best layout taken up and laid down again in another order. */
 final class Search {
     private static final double SHUFFLED = 0.15;
+    private static final int DOWN_ONE_IN = 8;
     private static final int IDLE = 20;
     private static final int IDLE_MOST = 120;
 
@@ -59,13 +60,18 @@ final class Search {
     }
 
     private void firstOrders() {
-        List<ToDoubleFunction<Integer>> keys = List.of(shapes::areaMm2, demand -> Math.max(form(demand).width, form(demand).height),
+        List<ToDoubleFunction<Integer>> keys = List.of(shapes::areaMm2, demand -> Math.max(form(demand).width, form(demand)
+                .height),
                 demand -> form(demand).height, demand -> form(demand).width + form(demand).height);
         for (ToDoubleFunction<Integer> key : keys) {
             for (Fill.Maker maker : makers()) {
-                if (best == null || !effort.over()) {
-                    Builder.Built built = builder.build(sorted(all(), key), List.of(), task.sizes(), maker);
+                if (best == null) {
+                    Builder.Built built = builder.build(sorted(all(), key), List.of(), new Builder.Choice(task.sizes(), maker),
+                            effort::cancelled);
                     take(built.sheets(), built.unplaced());
+                } else if (!effort.over()) {
+                    takeWhole(List.of(), builder.build(sorted(all(), key), List.of(), new Builder.Choice(task.sizes(), maker),
+                            effort::over));
                 }
             }
         }
@@ -84,9 +90,17 @@ final class Search {
     }
 
     private List<Fill.Maker> makers() {
-        Fill.Maker left = size -> new LeftmostFill(size, task.rules(), shapes, effort);
+        Fill.Maker left = size -> new CornerFill(size, task.rules(), shapes, effort, false);
+        Fill.Maker down = size -> new CornerFill(size, task.rules(), shapes, effort, true);
         Fill.Maker shear = size -> new GuillotineFill(size, task.rules(), shapes, effort);
-        return rectangles ? List.of(shear, left) : List.of(left);
+        return rectangles ? List.of(shear, left, down) : List.of(left, down);
+    }
+
+    /** Down helps rectangles less: guillotine cuts do the same, and most may be turned. */
+    private Fill.Maker maker() {
+        List<Fill.Maker> makers = makers();
+        int luck = random.nextInt(DOWN_ONE_IN * 2);
+        return makers.get(rectangles && luck == 0 ? 2 : luck % 2);
     }
 
     /** Takes up some sheets and lays their pieces down again. */
@@ -98,10 +112,15 @@ final class Search {
         for (int up = 1 + random.nextInt(most); up > 0; up--) {
             kept.remove(kept.size() - 1).puts().forEach(put -> order.add(put.demand()));
         }
-        List<Fill.Maker> makers = makers();
-        Builder.Built built = builder.build(shaken(order), kept, sizes(), makers.get(random.nextInt(makers.size())));
-        kept.addAll(built.sheets());
-        return take(kept, built.unplaced());
+        List<Integer> next = shaken(order);
+        return takeWhole(kept, builder.build(next, kept, new Builder.Choice(sizes(), maker()), effort::over));
+    }
+
+    /** A layout that was stopped half way is no layout. */
+    private boolean takeWhole(List<Fill> kept, Builder.Built built) {
+        List<Fill> all = new ArrayList<>(kept);
+        all.addAll(built.sheets());
+        return built.whole() && take(all, built.unplaced());
     }
 
     /** All sizes, or now and then only some. */
@@ -139,7 +158,8 @@ final class Search {
 
     /** Goes on from a layout that leads at least as far; true where it is the best so far. */
     private boolean take(List<Fill> sheets, List<Integer> without) {
-        State state = new State(List.copyOf(sheets), List.copyOf(without), Score.of(task, shapes, sheets, without.size(), rectangles,
+        State state = new State(List.copyOf(sheets), List.copyOf(without),
+                Score.of(task, shapes, sheets, without.size(), rectangles,
                 best == null ? Double.MAX_VALUE : best.score().cost() * (1 + 1e-9)));
         if (current == null || Score.LEADING.compare(state.score(), current.score()) <= 0) {
             current = state;

@@ -13,6 +13,7 @@ final class Shapes {
     private final List<List<Form>> forms = new ArrayList<>();
     private final List<Double> areas = new ArrayList<>();
     private final List<List<Convex>> noFits = new ArrayList<>();
+    private final List<List<Convex>> mirrored = new ArrayList<>();
     private final int count;
 
     private Shapes(NestTask task, List<Polygon> grown) {
@@ -24,20 +25,30 @@ final class Shapes {
         count = next.get();
         for (int i = 0; i < count * count; i++) {
             noFits.add(null);
+            mirrored.add(null);
         }
     }
 
     /** Shapes that hold the pieces and half the spacing: what lies apart as these shapes lies apart in truth. */
     static Shapes outer(NestTask task) {
-        List<Polygon> covers = task.demands().stream().map(demand -> Cover.around(demand.piece().outline())).toList();
-        double smallest = covers.stream().mapToDouble(Polygon::getArea).min().orElse(0);
-        return new Shapes(task, covers.stream().map(cover -> Cover.grown(Cover.filled(cover,
-                Math.max(HOLLOW_SHARE * smallest, HOLLOW_OF_OWN * cover.getArea())), task.rules().spacingMm() / 2)).toList());
+        double smallest = smallest(task.demands());
+        return new Shapes(task, task.demands().stream().map(demand -> {
+            Polygon cover = Cover.around(demand.piece().outline(), Cover.roomy(demand.piece(), smallest));
+            double hollow = Math.max(HOLLOW_SHARE * smallest, HOLLOW_OF_OWN * cover.getArea());
+            return Cover.grown(Cover.filled(cover, hollow), task.rules().spacingMm() / 2);
+        }).toList());
     }
 
     /** Shapes within the pieces and half the spacing: what finds no room as these shapes finds none in truth. */
     static Shapes inner(NestTask task) {
-        return new Shapes(task, task.demands().stream().map(demand -> Cover.within(demand.piece().outline(), task.rules().spacingMm() / 2)).toList());
+        double smallest = smallest(task.demands());
+        return new Shapes(task, task.demands().stream().map(demand -> Cover.within(demand.piece().outline(),
+                Cover.roomy(demand.piece(), smallest), task.rules().spacingMm() / 2)).toList());
+    }
+
+    /** The smallest area within an outline: no smaller hole has room for any piece. */
+    static double smallest(List<Demand> demands) {
+        return demands.stream().mapToDouble(demand -> Math.abs(demand.piece().outline().area())).min().orElse(0);
     }
 
     /** Leaves out turns that look like an earlier one: a circle needs one, a rectangle two. */
@@ -52,7 +63,8 @@ final class Shapes {
     }
 
     private static boolean alike(Form a, Form b) {
-        return a.parts.size() == 1 && b.parts.size() == 1 && contains(a.parts.get(0), b.parts.get(0)) && contains(b.parts.get(0), a.parts.get(0));
+        return a.parts.size() == 1 && b.parts.size() == 1 && contains(a.parts.get(0), b.parts.get(0))
+                && contains(b.parts.get(0), a.parts.get(0));
     }
 
     private static boolean contains(Convex a, Convex b) {
@@ -88,6 +100,17 @@ final class Shapes {
                 }
             }
             noFits.set(key, known);
+        }
+        return known;
+    }
+
+    /** The same mirrored at the diagonal. */
+    List<Convex> mirroredNoFit(Form fixed, Form moving) {
+        int key = fixed.index * count + moving.index;
+        List<Convex> known = mirrored.get(key);
+        if (known == null) {
+            known = noFit(fixed, moving).stream().map(Convex::mirrored).toList();
+            mirrored.set(key, known);
         }
         return known;
     }

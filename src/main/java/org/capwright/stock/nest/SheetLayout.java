@@ -21,8 +21,8 @@ public record SheetLayout(SheetSize size, List<Placement> placements, Optional<B
 
     /** A sheet with what is left of it, and with the order of its cuts where it has one. */
     static SheetLayout of(SheetSize size, List<Placement> placements, NestRules rules) {
-        List<ShearCut> cuts = ShearPlan.of(size, placements).orElse(List.of());
-        return new SheetLayout(size, placements, remnant(size, placements, rules), cuts);
+        Optional<Bounds> remnant = remnant(size, placements, rules);
+        return new SheetLayout(size, placements, remnant, ShearPlan.of(size, placements, remnant).orElse(List.of()));
     }
 
     /** Clear of all pieces by one spacing. */

@@ -22,9 +22,13 @@ class SessionTest {
     @TempDir
     private Path folder;
 
+    private Session session() {
+        return new Session(JobFiles.read(DEMO), Shop.of(new DeskFolder(folder.resolve("shop"))));
+    }
+
     @Test
     void badTextStaysAndTheLastGoodCapToo() {
-        Session session = new Session(JobFiles.read(DEMO));
+        Session session = session();
         Solved good = session.solvedProperty().get();
         session.type(StackInputs.OUTSIDE_DIAMETER, "eighteen");
         assertThat(session.textProperty().get().at("stack.outsideDiameter")).contains("eighteen");
@@ -37,7 +41,7 @@ class SessionTest {
 
     @Test
     void everyEditCanBeUndoneAndDoneAgain() {
-        Session session = new Session(JobFiles.read(DEMO));
+        Session session = session();
         JobText first = session.textProperty().get();
         session.type(GutterInputs.INSIDE_WIDTH, "2 in");
         session.type(Map.of("leaves.cover", "5/8 in", "hood.annulus", "2 1/2 in"));
@@ -54,7 +58,7 @@ class SessionTest {
 
     @Test
     void nothingTypedLeavesTheInputOut() {
-        Session session = new Session(JobFiles.read(DEMO));
+        Session session = session();
         session.type(GutterInputs.INSIDE_WIDTH, "  ");
         assertThat(session.textProperty().get().at("gutter.insideWidth")).isEmpty();
         assertThat(session.problemsProperty().get()).isEmpty();
@@ -62,14 +66,14 @@ class SessionTest {
 
     @Test
     void savingAndOpening() {
-        Session session = new Session(JobFiles.read(DEMO));
+        Session session = session();
         session.type(StackInputs.OUTSIDE_DIAMETER, "20 1/4 in");
         assertThat(session.unsavedProperty().get()).isTrue();
         Path file = folder.resolve("cap.json");
         session.save(file);
         assertThat(session.unsavedProperty().get()).isFalse();
         assertThat(session.fileProperty().get()).contains(file);
-        Session other = new Session(JobFiles.read(DEMO));
+        Session other = session();
         other.open(file);
         assertThat(other.textProperty().get().at("stack.outsideDiameter")).contains("20 1/4 in");
         assertThat(other.unsavedProperty().get()).isFalse();
@@ -77,7 +81,7 @@ class SessionTest {
 
     @Test
     void aFileThatCannotBeReadChangesNothing() {
-        Session session = new Session(JobFiles.read(DEMO));
+        Session session = session();
         JobText before = session.textProperty().get();
         assertThatThrownBy(() -> session.open(folder.resolve("none.json"))).isInstanceOf(StoreException.class);
         assertThat(session.textProperty().get()).isEqualTo(before);
@@ -87,10 +91,10 @@ class SessionTest {
     @Test
     void aDraftSurvivesACrash() throws Exception {
         DeskFolder desk = new DeskFolder(folder.resolve("desk"));
-        Session session = new Session(JobFiles.read(DEMO));
+        Session session = session();
         session.type(StackInputs.OUTSIDE_DIAMETER, "22 in");
         assertThat(desk.keepDraft(session.textProperty().get(), Optional.of(DEMO))).isTrue();
-        Session after = new Session(JobFiles.read(DEMO));
+        Session after = session();
         after.recover(desk.draft().orElseThrow(), desk.draftOf());
         assertThat(after.textProperty().get()).isEqualTo(session.textProperty().get());
         assertThat(after.unsavedProperty().get()).isTrue();

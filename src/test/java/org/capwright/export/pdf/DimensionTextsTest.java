@@ -62,7 +62,8 @@ class DimensionTextsTest {
             }
             for (Texts.Text other : lines.subList(0, i)) {
                 // the tiles' names lie under the drawing
-                if (!line.words().matches("[A-Z]\\d+|empty, not printed") && !other.words().matches("[A-Z]\\d+|empty, not printed")) {
+                if (!line.words().matches("[A-Z]\\d+|empty, not printed") && !other.words()
+                        .matches("[A-Z]\\d+|empty, not printed")) {
                     assertThat(box.grown(-TOUCH_MM).intersects(other.box().grown(-TOUCH_MM)))
                             .as("%s over %s: %s, page %d, %s", line, other, which, sheet.number(), sheet.title()).isFalse();
                 }

@@ -32,7 +32,8 @@ class FlowTest {
             blocks.add(Block.Paragraph.heading("heading"));
             blocks.addAll(TableBlocks.of(List.of(1.0), List.of("head"), List.of(List.of("row 1"), List.of("row 2"))));
             List<List<String>> pages = pages(blocks);
-            assertThat(pages).as(before + " lines before").anyMatch(page -> page.containsAll(List.of("heading", "head", "row 1")));
+            assertThat(pages).as(before + " lines before").anyMatch(page -> page.containsAll(List.of("heading", "head",
+                    "row 1")));
         }
     }
 
@@ -63,7 +64,8 @@ class FlowTest {
             int head = page.indexOf("100 mm when printed at 100 %");
             List<String> inside = page.subList(head, page.size());
             assertThat(inside.stream().filter(text -> !text.contains("100 mm") && !text.contains("4 in")
-                    && !text.contains("corrected") && !text.contains("any printer")).findFirst().orElseThrow()).matches("\\d+  .*");
+                    && !text.contains("corrected") && !text.contains("any printer")).findFirst().orElseThrow())
+                            .matches("\\d+  .*");
         }
     }
 

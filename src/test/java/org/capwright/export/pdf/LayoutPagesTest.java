@@ -132,7 +132,8 @@ class LayoutPagesTest {
         long near = 0;
         for (int i = 0; i <= steps; i++) {
             Vec2 p = leader.from().plus(run.times((double) i / steps));
-            near += Line2D.ptSegDist(line.from().x(), line.from().y(), line.to().x(), line.to().y(), p.x(), p.y()) < NEAR_MM ? 1 : 0;
+            near += Line2D.ptSegDist(line.from().x(), line.from().y(), line.to().x(), line.to().y(), p.x(), p.y()) < NEAR_MM
+                    ? 1 : 0;
         }
         return near * run.norm() / steps;
     }

@@ -18,7 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** On no page of any demo does writing lie on other writing or on a line, run into its neighbour, or leave the printable paper. */
+/**
+ * On no page of any demo does writing lie on other writing or on a line, run into its neighbour, or leave the printable
+ * paper.
+ */
 class NoOverlapTest {
     private static final double TOUCH_MM = 0.1;
     private static final double EDGE_MM = 5;
@@ -69,7 +72,7 @@ class NoOverlapTest {
         assertThat(overlaps(file)).hasSize(4);
     }
 
-    private static List<String> overlaps(Path file) throws IOException {
+    static List<String> overlaps(Path file) throws IOException {
         List<String> found = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {

@@ -12,7 +12,10 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
-/** Reads back what a page strokes, in millimetres from its lower left corner: as it was written, or as straight pieces that show. */
+/**
+ * Reads back what a page strokes, in millimetres from its lower left corner: as it was written, or as straight pieces that
+ * show.
+ */
 final class PageStrokes extends PDFGraphicsStreamEngine {
     private static final double MM_PER_POINT = 25.4 / 72;
     private static final int STEPS = 16;

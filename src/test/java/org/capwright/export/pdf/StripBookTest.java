@@ -102,7 +102,8 @@ class StripBookTest {
                         for (double at : level) {
                             double here = start + at;
                             crosses++;
-                            assertThat(strip.marks()).as(strip.name() + " " + strip.face()).allMatch(mark -> Math.abs(mark.atMm() - here) > 1.5);
+                            assertThat(strip.marks()).as(strip.name() + " " + strip.face())
+                                    .allMatch(mark -> Math.abs(mark.atMm() - here) > 1.5);
                         }
                         waiting = level.isEmpty() ? Double.NaN : start + level.get(level.size() - 1);
                         start += base.dx() - Tiling.OVERLAP_MM;

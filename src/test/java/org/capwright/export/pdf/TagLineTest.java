@@ -41,7 +41,8 @@ class TagLineTest {
     void aLongNameIsShortenedTheStampIsNot() throws IOException {
         assertThat(head(new JobTag(LONG, LONG, "0123abcd", List.of()))).extracting(Texts.Text::words)
                 .anyMatch(text -> text.matches("Exhaust of .*\u2026, revision Exhaust of .*\u2026, stamp 0123abcd"))
-                .anyMatch(text -> text.matches("Title Exhaust of .*\u2026")).anyMatch(text -> text.matches("subtitle Exhaust.*\u2026"))
+                .anyMatch(text -> text.matches("Title Exhaust of .*\u2026"))
+                        .anyMatch(text -> text.matches("subtitle Exhaust.*\u2026"))
                 .contains("page 1 of 1");
     }
 

@@ -42,7 +42,8 @@ class TemplateIndexTest {
                 }
             }
             assertThat(first.lines()).as("%s on %s", blank.name(), pages)
-                    .anyMatch(line -> line.startsWith(blank.name() + " ") && line.strip().endsWith(" " + TemplateBook.words(pages)));
+                    .anyMatch(line -> line.startsWith(blank.name() + " ") && line.strip().endsWith(" "
+                            + TemplateBook.words(pages)));
         }
     }
 
@@ -68,6 +69,7 @@ class TemplateIndexTest {
     }
 
     private static boolean same(Bounds a, Bounds b) {
-        return Math.abs(a.width() - b.width()) < 1e-6 && Math.abs(a.height() - b.height()) < 1e-6 && Math.abs(a.minY() - b.minY()) < 1e-6;
+        return Math.abs(a.width() - b.width()) < 1e-6 && Math.abs(a.height() - b.height()) < 1e-6
+                && Math.abs(a.minY() - b.minY()) < 1e-6;
     }
 }

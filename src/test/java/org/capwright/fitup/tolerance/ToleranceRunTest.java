@@ -13,6 +13,7 @@ import org.capwright.job.HoodInputs;
 import org.capwright.part.Cap;
 import org.capwright.part.Jobs;
 import org.capwright.swing.Pair;
+import org.capwright.swing.QuickHood;
 import org.capwright.swing.Swing;
 import org.junit.jupiter.api.Test;
 
@@ -74,6 +75,27 @@ class ToleranceRunTest {
         assertThat(spout.p50().mm()).isCloseTo(drawn - 0.54495 * 25.4 / 16, within(4 * spout.p50().errorMm()));
     }
 
+    /** The least of four independent normal deviations, two ends on each side: P(min < m) = 1 - (1 - F(m))^4. */
+    @Test
+    void theWorstOfFourRodEnds() {
+        CapJob job = job(Map.of("tolerance.rodEndHeight", "1/8 in"));
+        MarginSpread lip = margin(job, "lip.1.standoff");
+        double drawn = Swing.of(Cap.solve(job)).least(Pair.LIP_STANDOFF, 1).leastMm() - 6.35;
+        // 1 - (1 - p)^4 = 0.5 at p = 0.15910; its normal quantile -0.99815
+        assertThat(lip.p50().mm()).isCloseTo(drawn - 0.99815 * 25.4 / 16, within(4 * lip.p50().errorMm()));
+        assertThat(share(lip, Source.ROD_END_HEIGHT)).isEqualTo(1);
+    }
+
+    /** A skewed rod moves the lip of the hinge corner nearer to the hood at one end or the other, never farther at both. */
+    @Test
+    void skewedRodsTakeFromTheHoodsClearance() {
+        CapJob job = job(Map.of("tolerance.rodEndPosition", "1/8 in"));
+        MarginSpread hood = margin(job, "leaf.1.hood");
+        double drawn = Swing.of(Cap.solve(job)).least(Pair.LEAF_HOOD, 1).leastMm() - 6.35;
+        assertThat(hood.p50().mm()).isLessThan(drawn);
+        assertThat(share(hood, Source.ROD_END_POSITION)).isEqualTo(1);
+    }
+
     @Test
     void theAnnulusThatIsSaidLetsTheShareClear() {
         CapJob job = job(Map.of("tolerance.hoodDiameter", "1 in", "tolerance.ovality", "1/4 in", "tolerance.shift", "1/4 in", "hood.annulus", "1 in",
@@ -91,6 +113,20 @@ class ToleranceRunTest {
         ToleranceRun run = run(job(Map.of("gutter.insideWidth", "2 1/16 in", "tolerance.flangeDepth", "1/16 in")));
         assertThat(run.share()).isLessThan(0.9);
         assertThat(run.annulus()).isEmpty();
+    }
+
+    /** A hood with a shallow inward bead out of the leaves' reach asks for the full search: the same builds, the same margins. */
+    @Test
+    void theFullSearchGivesWhatTheQuickOneGives() {
+        Cap quick = Cap.solve(Jobs.kilnWith(Map.of("hood.beads[1].fromTop", "14 in")));
+        Cap full = Cap.solve(Jobs.kilnWith(Map.of("hood.beads[1].fromTop", "14 in", "hood.beads[1].side", "in")));
+        assertThat(QuickHood.holds(quick)).isTrue();
+        assertThat(QuickHood.holds(full)).isFalse();
+        MarginSpread one = ToleranceRun.of(quick, 400, SEED, Progress.NONE).orElseThrow().margins().get(0);
+        MarginSpread other = ToleranceRun.of(full, 400, SEED, Progress.NONE).orElseThrow().margins().get(0);
+        assertThat(other.id()).isEqualTo("leaf.1.hood");
+        assertThat(other.p01().mm()).isCloseTo(one.p01().mm(), within(0.01));
+        assertThat(other.p50().mm()).isCloseTo(one.p50().mm(), within(0.01));
     }
 
     @Test
