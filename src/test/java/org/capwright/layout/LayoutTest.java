@@ -20,6 +20,13 @@ class LayoutTest {
 
     @Test
     void everyPartIsReferredToSomewhere() {
+        everyPartIsReferredTo(layout);
+        Cap four = Cap.solve(Jobs.kilnWith(Map.of("stack.outsideDiameter", "36 in", "leaves.count", "4",
+                "gutter.insideWidth", "auto", "gutter.depth", "auto", "hood.aboveRim", "auto", "hood.beads[1].fromTop", "3 in")));
+        everyPartIsReferredTo(Layout.of(four));
+    }
+
+    private static void everyPartIsReferredTo(Layout layout) {
         List<String> words = layout.views().stream().flatMap(view -> view.notes().stream()).map(View.Note::words).toList();
         for (PartList.Item item : layout.parts().items()) {
             assertThat(words).as(item.name()).anyMatch(text -> text.startsWith(item.number() + "  " + item.name()));
