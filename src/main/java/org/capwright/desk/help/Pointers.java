@@ -47,6 +47,13 @@ final class Pointers {
     private static final Map<String, String> TOLERANCES = Map.of("hoodDiameter", "hood.annulus", "ovality", "hood.annulus", "shift", "hood.annulus",
             "rodPosition", "rods.offset", "rodHeight", "rods.diameter", "leafRadius", "leaves.cover", "flangeDepth", "leaves.dripFlange");
 
+    private static final List<String> ABOUT_A_PART = List.of("bend", "stock", "duty");
+    /** Parts by how the word for them begins in the ids of checks; the rest is about the leaves. */
+    private static final Map<String, String> CHECKED = Map.ofEntries(Map.entry("sleeve", "sleeve"), Map.entry("hood", "hood"), Map.entry("gutter", "gutter"),
+            Map.entry("stop", "stop"), Map.entry("standoff", "standoffs"), Map.entry("rivet", "standoffs"), Map.entry("doubler", "doublers"),
+            Map.entry("rod", "rods"), Map.entry("bushing", "rods"), Map.entry("washer", "rods"), Map.entry("annulus", "hood"), Map.entry("metal", "hood"),
+            Map.entry("free", "sleeve"));
+
     private Pointers() {
     }
 
@@ -105,7 +112,13 @@ final class Pointers {
         return check.place().map(place -> new Pointer(View.SECTION, place.openRad(), "", new Vec2(place.at().x(), place.at().z()),
                 new Vec2(place.at().x(), place.at().z()), CHECK_AROUND_MM))
                 .or(() -> Remedies.inputs(check).stream().findFirst().flatMap(input -> of(input, cap)))
-                .or(() -> part(STAND_INS.getOrDefault(check.id().split("\\.")[0], check.id().split("\\.")[0])));
+                .or(() -> part(checked(check.id().split("\\."))));
+    }
+
+    /** The part that a check without a place is about; the second word of its id where the first says what is checked. */
+    private static String checked(String[] id) {
+        String word = id.length > 1 && ABOUT_A_PART.contains(id[0]) ? id[1] : id[0];
+        return CHECKED.entrySet().stream().filter(one -> word.startsWith(one.getKey())).map(Map.Entry::getValue).findFirst().orElse("leaves");
     }
 
     private static Map<String, Function<Cap, Pointer>> spans() {

@@ -51,17 +51,19 @@ public final class FitDesk {
         this.latest = latest;
         session.solvedProperty().addListener((o, was, is) -> solved(is));
         watched.addListener((o, was, is) -> solved(session.solvedProperty().get()));
-        solved(session.solvedProperty().get());
     }
 
     private void solved(Solved solved) {
+        if (!watched.get()) {
+            return;
+        }
         lines.set(solved == null ? List.of() : ReadingSheet.of(solved.cap()));
-        if (solved == null || !measured()) {
+        if (measured()) {
+            latest.ask(overtaken -> Fitted.of(solved.cap().job()), this::take, this::refused);
+        } else {
             latest.drop();
             fitted.set(null);
             refusal.set("");
-        } else if (watched.get()) {
-            latest.ask(overtaken -> Fitted.of(solved.cap().job()), this::take, this::refused);
         }
     }
 

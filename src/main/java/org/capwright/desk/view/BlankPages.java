@@ -1,7 +1,6 @@
 package org.capwright.desk.view;
 
 import javafx.beans.property.ObjectProperty;
-import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
@@ -13,11 +12,12 @@ import org.capwright.desk.sketch.Palette;
 /** The blanks, flat, or page by page as their templates will print. */
 final class BlankPages extends BorderPane {
     private final PagesView pages;
+    private final BlanksView blanks;
     private boolean watched;
 
     BlankPages(Session session, Latest latest, ObjectProperty<Palette> palette) {
         pages = new PagesView(session, latest);
-        Node blanks = new BlanksView(session, palette);
+        blanks = new BlanksView(session, palette);
         ToggleButton flat = new ToggleButton("Blanks");
         ToggleButton printed = new ToggleButton("Template pages");
         printed.setId("template-pages");
@@ -41,6 +41,7 @@ final class BlankPages extends BorderPane {
     /** Whether it is looked at. */
     void setWatched(boolean now) {
         watched = now;
+        blanks.setShown(now);
         pages.setShown(now && getCenter() == pages);
     }
 }

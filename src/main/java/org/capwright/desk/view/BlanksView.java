@@ -45,6 +45,7 @@ final class BlanksView extends BorderPane {
     private Vec2 originPx = Vec2.ZERO;
     private Vec2 from;
     private Vec2 to;
+    private boolean shown;
     private double lastX;
     private double lastY;
 
@@ -104,9 +105,15 @@ final class BlanksView extends BorderPane {
         return box;
     }
 
+    /** Whether it is looked at; the list is not touched while it is not. */
+    void setShown(boolean now) {
+        shown = now;
+        show();
+    }
+
     private void show() {
         Solved solved = session.solvedProperty().get();
-        if (solved == null) {
+        if (solved == null || !shown || solved.blanks().equals(list.getItems())) {
             return;
         }
         Blank chosen = list.getSelectionModel().getSelectedItem();

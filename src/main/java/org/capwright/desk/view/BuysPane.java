@@ -52,13 +52,7 @@ final class BuysPane extends VBox {
         });
         measure.valueProperty().addListener((o, was, is) -> show());
         list.setAccessibleText("Inputs that move the figure");
-        list.setCellFactory(view -> new ListCell<>() {
-            @Override
-            protected void updateItem(Influence influence, boolean empty) {
-                super.updateItem(influence, empty);
-                setGraphic(empty || influence == null ? null : row(influence));
-            }
-        });
+        list.setCellFactory(view -> new Cell());
         list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> {
             if (is != null) {
                 attention.inputPathProperty().set(is.input().path());
@@ -85,19 +79,35 @@ final class BuysPane extends VBox {
         });
     }
 
-    private HBox row(Influence influence) {
-        Solved solved = session.solvedProperty().get();
-        Label change = new Label((influence.change() > 0 ? "+" : "") + measure.getValue().quantity().words(influence.change(), solved.format()));
-        change.setMinWidth(CHANGE_WIDTH);
-        Label words = new Label(label(influence) + " " + influence.from() + " to " + influence.to());
-        words.setWrapText(true);
-        // a list cell asks for its height before it knows its width
-        words.setPrefWidth(Math.max(60, list.getWidth() - CHANGE_WIDTH - EDGES));
-        words.setMinHeight(Region.USE_PREF_SIZE);
-        HBox row = new HBox(6, change, words);
-        row.getStyleClass().add("check-row");
-        row.setMaxWidth(list.getWidth() - 22);
-        return row;
+    /** One input; its nodes stay while influences come and go. */
+    private final class Cell extends ListCell<Influence> {
+        private final Label change = new Label();
+        private final Label words = new Label();
+        private final HBox row = new HBox(6, change, words);
+
+        Cell() {
+            change.setMinWidth(CHANGE_WIDTH);
+            words.setWrapText(true);
+            words.setMinHeight(Region.USE_PREF_SIZE);
+            row.getStyleClass().add("check-row");
+        }
+
+        @Override
+        protected void updateItem(Influence influence, boolean empty) {
+            super.updateItem(influence, empty);
+            if (empty || influence == null) {
+                setGraphic(null);
+                return;
+            }
+            change.setText((influence.change() > 0 ? "+" : "") + measure.getValue().quantity().words(influence.change(), session.solvedProperty().get().format()));
+            words.setText(label(influence) + " " + influence.from() + " to " + influence.to());
+            // a list cell asks for its height before it knows its width
+            words.setPrefWidth(Math.max(60, list.getWidth() - CHANGE_WIDTH - EDGES));
+            row.setMaxWidth(list.getWidth() - 22);
+            if (getGraphic() != row) {
+                setGraphic(row);
+            }
+        }
     }
 
     /** Its group and label, such as {@code leaves gauge}. */

@@ -7,9 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import org.capwright.geom.Bounds;
 
 /** Nests pieces on sheets for least cost, then for the largest usable remnant. */
 public final class Nester {
+    private static final double CLOSE_MM = 0.5;
+
     private Nester() {
     }
 
@@ -81,7 +84,18 @@ public final class Nester {
      * @return true if so
      */
     public static boolean fits(Piece piece, SheetSize size, NestRules rules) {
-        return !fitting(new NestTask(List.of(new Demand(piece, 1)), List.of(size), rules)).isEmpty();
+        double roomMm = piece.turns().stream().mapToDouble(turns -> roomMm(piece, turns, size, rules)).max().orElseThrow();
+        // the search's shapes reach beyond the true ones by less than this
+        return roomMm > CLOSE_MM || roomMm >= 0 && !fitting(new NestTask(List.of(new Demand(piece, 1)), List.of(size), rules)).isEmpty();
+    }
+
+    /** What a sheet has to spare for the box of a piece that is turned, at its tighter side; negative where it does not fit. */
+    private static double roomMm(Piece piece, int turns, SheetSize size, NestRules rules) {
+        Bounds box = piece.outline().bounds();
+        boolean upright = turns % 2 == 1;
+        double length = upright ? box.height() : box.width();
+        double width = upright ? box.width() : box.height();
+        return Math.min(size.lengthMm() - length, size.widthMm() - width) - 2 * rules.marginMm();
     }
 
     private static List<Demand> fitting(NestTask task) {
