@@ -66,9 +66,19 @@ public final class Cards {
         }
     }
 
+    /**
+     * Whether a bend gets a card.
+     *
+     * @param turnRad its turn from flat
+     * @return false where any square does
+     */
+    public static boolean needed(double turnRad) {
+        return Math.abs(turnRad - Math.PI / 2) >= SQUARE_RAD;
+    }
+
     private void bend(String name, Bend bend, double firstMm, double secondMm, String first, String second) {
         double between = Math.PI - bend.turnRad();
-        if (Math.abs(between - Math.PI / 2) < SQUARE_RAD) {
+        if (!needed(bend.turnRad())) {
             return;
         }
         double radius = bend.insideRadiusMm() + bend.thicknessMm();

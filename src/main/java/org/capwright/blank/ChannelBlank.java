@@ -10,6 +10,7 @@ import org.capwright.part.ChannelFlat;
 /** What gutters and stop bars have in common: x along the channel, y across it, origin in its middle. */
 final class ChannelBlank {
     private static final double END_MM = 45;
+    private static final double LEAST_STEP_MM = 0.05;
 
     private ChannelBlank() {
     }
@@ -31,12 +32,34 @@ final class ChannelBlank {
                 new Bounds(shorterEndMm - END_MM, -half - 1, longerEndMm + 1, half + 1));
     }
 
-    /** Running dimensions of its outline. */
-    static void dimensions(Drawing.Builder drawing, ChannelFlat flat, double endMm) {
+    /**
+     * Running dimensions of its outline.
+     *
+     * @param upperEndMm where its upper edge ends
+     * @param lowerEndMm where its lower edge ends
+     * @param endMm where the whole ends
+     */
+    static void dimensions(Drawing.Builder drawing, ChannelFlat flat, String direction, double upperEndMm, double lowerEndMm,
+            double endMm) {
         double half = flat.widthMm() / 2;
-        drawing.station(Station.left(-flat.bendLineMm(), endMm, "bend"));
-        drawing.station(Station.left(flat.bendLineMm(), endMm, "bend"));
-        drawing.station(Station.left(half, endMm, "edge"));
+        drawing.station(Station.left(-flat.bendLineMm(), endMm, "bend " + direction));
+        drawing.station(Station.left(flat.bendLineMm(), endMm, "bend " + direction));
+        drawing.station(Station.left(half, endMm, "upper edge"));
         drawing.station(Station.bottom(endMm, half, "end"));
+        if (Math.abs(upperEndMm - lowerEndMm) < LEAST_STEP_MM) {
+            corner(drawing, lowerEndMm, -half, endMm, "both edges begin", "both edges end");
+        } else {
+            corner(drawing, upperEndMm, half, endMm, "upper edge begins", "upper edge ends");
+            corner(drawing, lowerEndMm, -half, endMm, "lower edge begins", "lower edge ends");
+        }
+    }
+
+    /** Where an edge is shorter than the whole. */
+    private static void corner(Drawing.Builder drawing, double cornerMm, double edgeMm, double endMm, String begins,
+            String ends) {
+        if (endMm - cornerMm > LEAST_STEP_MM) {
+            drawing.station(Station.bottom(-cornerMm, edgeMm, begins));
+            drawing.station(Station.bottom(cornerMm, edgeMm, ends));
+        }
     }
 }

@@ -23,8 +23,8 @@ import org.capwright.part.PlacedBead;
  * @param writing how to write on it
  */
 record CylinderPiece(CylinderFlat flat, int index, Writing writing) {
-    /** A notch in the upper edge: from, to along the piece, and its bottom. */
-    record Notch(double fromMm, double toMm, double bottomMm) {
+    /** A notch in the upper edge: for which gutter, from, to along the piece, and its bottom. */
+    record Notch(int gutter, double fromMm, double toMm, double bottomMm) {
     }
 
     /** Where an azimuth lies on this piece: nowhere, once, or in the lap at both ends. */

@@ -34,7 +34,7 @@ final class GutterBlank {
         Drawing.Builder drawing = new Drawing.Builder("gutter " + gutter.number()).cut(outline);
         // across a bend the end runs straight, so the middle of the bend ends midway
         ChannelBlank.bends(drawing, flat, (outer + gutter.endMm(floor)) / 2, (inner + gutter.endMm(-floor)) / 2, writing, "up");
-        ChannelBlank.dimensions(drawing, flat, inner);
+        ChannelBlank.dimensions(drawing, flat, "up", outer, inner, inner);
         return new Blank(id, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet(), true, drawing.build(),
                 "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, inner)), List.of("ends as cut; weld into the sleeve's notches"));
     }

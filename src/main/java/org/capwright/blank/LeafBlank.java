@@ -108,7 +108,7 @@ final class LeafBlank {
         double end = Math.sqrt(bendRadiusMm * bendRadiusMm - leaf.rodAxisMm() * leaf.rodAxisMm());
         drawing.mark(Path.line(new Vec2(leaf.rodAxisMm(), -end), new Vec2(leaf.rodAxisMm(), end)));
         double beside = leaf.rodAxisMm() + leaf.rodRadiusMm() + 2 * Writing.CLEAR_MM + Writing.TEXT_MM;
-        drawing.label(Writing.up(new Vec2(beside, -leaf.hingeCorner().yMm() / 2), "rod, welded on this face, diameter "
+        drawing.label(Writing.up(new Vec2(beside, -leaf.hingeCorner().yMm() / 2), "rod, fixed on this face, diameter "
                 + writing.length(2 * leaf.rodRadiusMm())));
     }
 
@@ -127,6 +127,15 @@ final class LeafBlank {
         drawing.station(Station.bottom(leaf.rodAxisMm(), hinge.center().y(), "rod axis"));
         drawing.station(Station.bottom(leaf.blankFreeEdgeMm(), 0, "free edge of the blank"));
         drawing.station(Station.left(0, leaf.rodAxisMm(), "middle"));
-        drawing.station(Station.left(hinge.chordLip().y(), hinge.chordLip().x(), "end of hinge flange"));
+        for (int side : new int[] {-1, 1}) {
+            drawing.station(Station.left(side * hinge.chordLip().y(), hinge.chordLip().x(), "end of hinge flange"));
+        }
+        double top = outline().bounds().maxY();
+        drawing.station(Station.left(top, hinge.curveLip().x(), "upper edge"));
+        leaf.freeRelief().ifPresent(free -> {
+            drawing.station(Station.bottom(free.center().x(), -free.center().y(), "free edge bend"));
+            drawing.station(Station.left(free.chordLip().y(), free.chordLip().x(), "end of free flange"));
+            drawing.station(Station.left(-free.chordLip().y(), free.chordLip().x(), "end of free flange"));
+        });
     }
 }

@@ -59,9 +59,10 @@ final class SleeveBlank {
             double bottom = sleeve.flat().flatHeightMm(sleeve.heightMm() - notch.depthMm());
             double girth = sleeve.flat().girthMm();
             for (double middle : piece.stations((notch.fromRad() + notch.toRad()) / 2)) {
-                addNotch(notches, new CylinderPiece.Notch(middle - half, middle + half, bottom), length);
+                addNotch(notches, new CylinderPiece.Notch(notch.gutter(), middle - half, middle + half, bottom), length);
                 // a notch across the seam shows at the other end too
-                addNotch(notches, new CylinderPiece.Notch(middle - girth - half, middle - girth + half, bottom), length);
+                addNotch(notches, new CylinderPiece.Notch(notch.gutter(), middle - girth - half, middle - girth + half,
+                        bottom), length);
             }
         }
         notches.sort(Comparator.comparingDouble(CylinderPiece.Notch::fromMm));
@@ -78,10 +79,11 @@ final class SleeveBlank {
         double top = sleeve.flat().widthMm();
         double middle = (notch.fromMm() + notch.toMm()) / 2;
         drawing.mark(Path.line(new Vec2(middle, notch.bottomMm() - AROUND_MM), new Vec2(middle, notch.bottomMm())));
-        drawing.station(Station.bottom(notch.fromMm(), notch.bottomMm(), "notch, left side"));
-        drawing.station(Station.bottom(notch.toMm(), notch.bottomMm(), "notch, right side"));
-        drawing.station(Station.left(notch.bottomMm(), notch.fromMm(), "bottom of notches"));
-        details.add(new Blank.Detail("gutter notch", middle,
+        String gutter = "gutter " + notch.gutter();
+        drawing.station(Station.bottom(notch.fromMm(), notch.bottomMm(), gutter + " notch, left side"));
+        drawing.station(Station.bottom(notch.toMm(), notch.bottomMm(), gutter + " notch, right side"));
+        drawing.station(Station.left(notch.bottomMm(), notch.fromMm(), "bottom of " + gutter + " notches"));
+        details.add(new Blank.Detail(gutter + " notch", middle,
                 new Bounds(notch.fromMm() - AROUND_MM, notch.bottomMm() - AROUND_MM, notch.toMm() + AROUND_MM, top)));
     }
 
@@ -111,7 +113,7 @@ final class SleeveBlank {
             for (double x : piece.stations(standoff.innerAzimuthRad(i))) {
                 drawing.mark(Path.polyline(List.of(new Vec2(x - half, foot), new Vec2(x + half, foot), new Vec2(x + half, top),
                         new Vec2(x - half, top)), true));
-                drawing.station(Station.bottom(x, top, "middle of standoff's inner flange"));
+                drawing.station(Station.bottom(x, top, "middle of a standoff"));
             }
         }
         drawing.station(Station.left(top, sleeve.flat().lengthMm(), "top of standoffs"));

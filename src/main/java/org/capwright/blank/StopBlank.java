@@ -25,7 +25,7 @@ final class StopBlank {
         double web = bar.halfWidthMm() - flat.bend().outsideSetbackMm();
         // across a bend the end runs straight, so the middle of the bend ends midway
         ChannelBlank.bends(drawing, flat, (outer + bar.endMm(web)) / 2, (inner + bar.endMm(-web)) / 2, writing, "up");
-        ChannelBlank.dimensions(drawing, flat, bar.blankLengthMm() / 2);
+        ChannelBlank.dimensions(drawing, flat, "up", outer, inner, bar.blankLengthMm() / 2);
         return new Blank("stop-bar-" + bar.number(), "stop bar " + bar.number(), Cap.mirrored(bar.number()), bar.sheet(),
                 true, drawing.build(), "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, bar.blankLengthMm() / 2)), List.of("legs down in the cap; weld to the hood"));
     }

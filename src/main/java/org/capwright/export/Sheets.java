@@ -26,9 +26,9 @@ public final class Sheets {
      *
      * @param sheet the sheet
      * @param format how lengths are printed
-     * @return such as {@code galvanized 20 ga (.0396 in)}
+     * @return such as {@code galvanized 20 ga (.0396 in)} or {@code stainless 304, 1.20 mm}
      */
     public static String name(Sheet sheet, ShopFormat format) {
-        return sheet.metal().word() + " " + thickness(sheet, format);
+        return sheet.metal().word() + (sheet.gauge().isPresent() ? " " : ", ") + thickness(sheet, format);
     }
 }

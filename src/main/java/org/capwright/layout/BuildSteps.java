@@ -2,26 +2,18 @@ package org.capwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.capwright.blank.Cards;
 import org.capwright.blank.Writing;
-import org.capwright.job.RodInputs;
 import org.capwright.job.StackInputs;
-import org.capwright.metal.Metal;
 import org.capwright.metal.SeamKind;
 import org.capwright.part.Cap;
 import org.capwright.part.CylinderFlat;
-import org.capwright.part.Doubler;
 import org.capwright.part.Gutter;
 import org.capwright.part.Leaf;
-import org.capwright.part.PivotRod;
 import org.capwright.part.PlacedBead;
-import org.capwright.part.Sheet;
 import org.capwright.part.Shrink;
+import org.capwright.part.Sleeve;
 import org.capwright.part.Standoff;
-import org.capwright.part.StopBar;
-import org.capwright.swing.Clearance;
-import org.capwright.swing.Pair;
-import org.capwright.swing.Swing;
 import org.capwright.units.Angle;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
@@ -29,8 +21,6 @@ import org.capwright.units.ShopFormat;
 /** The order of work for a cap, with its own numbers: common practice of the trade, no source. */
 public final class BuildSteps {
     private static final String EDGES = "Sheet edges cut: gloves, deburr before handling.";
-    private static final String PINCH =
-            "Leaves pinch: keep hands clear of hinge edges and stop; no fan near may be able to start.";
 
     private final Cap cap;
     private final ShopFormat format;
@@ -55,10 +45,7 @@ public final class BuildSteps {
         build.leaves();
         build.gutters();
         build.standoffs();
-        build.rods();
-        build.trialFit();
-        build.stops();
-        build.finish();
+        build.steps.addAll(AssemblySteps.of(cap, build.format));
         return List.copyOf(build.steps);
     }
 
@@ -75,15 +62,19 @@ public final class BuildSteps {
         List<String> actions = new ArrayList<>();
         actions.add(cut(cap.sleeve().flat()));
         actions.add("Station strip laid along the lower edge; stations marked and checked against the template.");
-        actions.add("Cut " + cap.sleeve().notches().size() + " notches for the gutter mouths, "
-                + length(cap.sleeve().notches().get(0).depthMm()) + " deep from the rim.");
+        for (Gutter gutter : cap.gutters()) {
+            List<Sleeve.Notch> notches = cap.sleeve().notches().stream().filter(notch -> notch.gutter() == gutter.number())
+                    .toList();
+            actions.add("Cut " + notches.size() + " notches for the mouths of gutter " + gutter.number() + ", "
+                    + length(notches.get(0).depthMm()) + " deep from the rim.");
+        }
         if (cap.sleeve().holes().count() > 0) {
             actions.add("Punch " + cap.sleeve().holes().count() + " holes " + length(cap.sleeve().holes().diameterMm()) + ", "
                     + length(cap.sleeve().holes().aboveFootMm()) + " above the foot.");
         }
         rolled(actions, cap.sleeve().flat(), cap.sleeve().insideRadiusMm(), cap.sleeve().outsideRadiusMm());
         actions.add("Rim card slides along the rim without light under it.");
-        step("Sleeve", actions, welding(cap.sleeve().sheet()));
+        step("Sleeve", actions, Welding.cautions(cap.sleeve().sheet().metal()));
     }
 
     private void hood() {
@@ -93,7 +84,7 @@ public final class BuildSteps {
         actions.add("Drill " + standoff.count() * standoff.rivets().each() + " rivet holes " + decimal(standoff.rivets().holeMm())
                 + "; cut the bushing holes to the template: they are not round in the flat.");
         rolled(actions, cap.hood().flat(), cap.hood().insideRadiusMm(), cap.hood().outsideRadiusMm());
-        step("Hood", actions, welding(cap.hood().sheet()));
+        step("Hood", actions, Welding.cautions(cap.hood().sheet().metal()));
     }
 
     private String cut(CylinderFlat flat) {
@@ -104,14 +95,19 @@ public final class BuildSteps {
 
     private void rolled(List<String> actions, CylinderFlat flat, double insideMm, double outsideMm) {
         actions.add("Roll to inside diameter " + length(2 * insideMm) + ".");
-        actions.add("Close the seam at " + format.angle(Angle.ofRad(flat.seamAzimuthRad())) + ": " + seam(flat)
-                + ". Tape round the outside reads "
+        actions.add("Close " + seams(flat) + ": " + seam(flat) + ". Tape round the outside reads "
                 + length(2 * Math.PI * outsideMm) + ".");
         for (PlacedBead bead : flat.beads()) {
             actions.add("Bead " + (bead.inward() ? "inwards" : "outwards") + ", " + length(bead.bead().widthMm()) + " wide, "
                     + length(bead.bead().depthMm()) + " deep, middle " + length(bead.aboveFootMm())
                             + " above the foot when formed.");
         }
+    }
+
+    private String seams(CylinderFlat flat) {
+        String first = format.angle(Angle.ofRad(flat.seamAzimuthRad()));
+        return flat.pieces() == 1 ? "the seam at " + first : flat.pieces() + " seams, the first at " + first + ", then every "
+                + format.angle(Angle.ofRad(2 * Math.PI / flat.pieces()));
     }
 
     private String seam(CylinderFlat flat) {
@@ -131,13 +127,13 @@ public final class BuildSteps {
             for (int i = 0; i < leaf.shrink().passes().size(); i++) {
                 Shrink.Pass pass = leaf.shrink().passes().get(i);
                 actions.add("Curve, pass " + (i + 1) + ": turn to " + format.angle(Angle.ofRad(pass.turnRad()))
-                        + "; the lip then measures "
-                        + length(pass.lipArcMm()) + " along its arcs (estimate). Hold the card against it.");
+                        + (Cards.needed(pass.turnRad()) ? ", its card fits" : ", square") + "; the lip then measures "
+                                + length(pass.lipArcMm()) + " along its arcs (estimate).");
             }
             actions.add("In all gather " + length(leaf.shrink().takeUpMm()) + ", about " + leaf.shrink().crimps()
                     + " crimps. Lip card fits.");
             actions.add("Weld the flange corners; grind flush.");
-            step("Leaf " + leaf.number() + ", two alike", actions, welding(leaf.sheet()));
+            step("Leaf " + leaf.number() + ", two alike", actions, Welding.cautions(leaf.sheet().metal()));
         }
     }
 
@@ -151,7 +147,7 @@ public final class BuildSteps {
                             + length(gutter.endRadiusMm()
                     - cap.sleeve().outsideRadiusMm()) + " past the sleeve on both sides.",
                             "Weld and seal round both mouths; pour water in: it leaves"
-                    + " by the spouts only."), welding(gutter.sheet()));
+                    + " by the spouts only."), Welding.cautions(gutter.sheet().metal()));
         }
     }
 
@@ -167,79 +163,13 @@ public final class BuildSteps {
                 "Rivet to the hood, first at " + format.angle(Angle.ofRad(standoff.firstRad())) + ", rivets "
                         + length(standoff.rivets().diameterMm()) + ".",
                 "Set the hood over the sleeve, its foot " + length(cap.hood().belowRimMm()) + " below the rim; gap " + length(gap)
-                        + " at every standoff. Tack only: the trial fit comes first."), welding(standoff.sheet()));
+                        + " at every standoff. Tack only: the trial fit comes first."), Welding.cautions(standoff.sheet()
+                                .metal()));
     }
 
-    private void rods() {
-        List<String> actions = new ArrayList<>();
-        for (Doubler plate : cap.doublers()) {
-            actions.add("Doubler " + plate.number() + ": weld square to the rods, inner face " + length(plate.faceYMm())
-                    + " from the middle; fill the gaps"
-                    + " at its ends. Press the bushings in, flanges outside.");
-        }
-        for (PivotRod rod : cap.rods()) {
-            Leaf leaf = cap.leaves().get(rod.number() - 1);
-            actions.add("Pivot rod " + rod.number() + ": cut 2 to " + length(rod.lengthMm()) + "; axis "
-                    + length(leaf.rodAxisMm() - leaf.slab().hingeEdgeMm())
-                    + " from the hinge edge, " + length(rod.axisZMm())
-                            + " above the rim. Stitch weld along both sides of each leaf.");
-        }
-        actions.add("Thread rods through the bushings; end play " + length(cap.job().get(RodInputs.END_PLAY).mm())
-                + " each side; then weld the washers, bushings kept cool.");
-        step("Doublers, bushings, rods", actions, List.of(PINCH));
-    }
-
-    private void trialFit() {
-        Swing swing = Swing.of(cap);
-        List<String> actions = new ArrayList<>();
-        for (Leaf leaf : cap.leaves()) {
-            Clearance hood = swing.least(Pair.LEAF_HOOD, leaf.number());
-            actions.add(String.format(Locale.ROOT,
-                    "Leaf %d to hood: least %s at %s opening, %s along the rods from their middle, %s the rim."
-                    + " Feel it there.",
-                    leaf.number(), length(hood.leastMm()), format.angle(Angle.ofRad(hood.openRad())),
-                            length(Math.abs(hood.where().y())),
-                    length(Math.abs(hood.where().z())) + (hood.where().z() < 0 ? " below" : " above")));
-            actions.add("Heel to gutter wall, least " + length(swing.least(Pair.HEEL_WALL, leaf.number()).leastMm())
-                    + "; to the floor, least "
-                    + length(swing.least(Pair.HEEL_FLOOR, leaf.number()).leastMm()) + ".");
-        }
-        actions.add("Every leaf swings from closed past " + format.angle(Angle.ofRad(cap.stopRad()))
-                + " without touching, and falls back by itself.");
-        actions.add("Only now weld the standoffs out.");
-        step("Trial fit, before tacks become welds", actions, List.of(PINCH));
-    }
-
-    private void stops() {
-        for (StopBar bar : cap.stops()) {
-            step("Stop bar " + bar.number() + count(Cap.mirrored(bar.number())),
-                    List.of("Bend legs down: outside width " + length(2 * bar.halfWidthMm())
-                    + ", legs " + length(bar.depthMm()) + "; lower corners " + length(bar.cornerZMm()) + " above the rim.",
-                    "Clamp, open each leaf against it: the stop card (" + format.angle(Angle.ofRad(cap.stopRad()))
-                            + ") fits. Then weld to the hood."),
-                    List.of(PINCH));
-        }
-    }
-
-    private void finish() {
-        step("Finish", List.of("Deburr, clean, restore the coating at welds; seal the annulus seams.", "Weigh: about "
-                + format.mass(cap.massKg())
-                + " and rivets, welds and sealant. Plan the lift by the weighed figure.",
-                        "Fill in the sign-off sheet; name, date."),
-                List.of("Roof edge, lifting and wind need their own plan (29 CFR 1910.28, 1926.501).", "Lock the fan out before reaching in (29 CFR 1910.147).",
-                        "Wind, snow, anchorage and fire rules: local codes and licensed practice."));
-    }
-
-    private static String count(int quantity) {
-        return quantity == 1 ? "" : ", " + quantity + " alike";
-    }
-
-    private List<String> welding(Sheet sheet) {
-        if (sheet.metal() == Metal.GALVANIZED) {
-            return List.of("Zinc fume: take the coating off at the weld, extraction on (29 CFR 1910.252).");
-        }
-        boolean stainless = sheet.metal() == Metal.STAINLESS_304 || sheet.metal() == Metal.STAINLESS_316;
-        return stainless ? List.of("Welding stainless gives off chromium(VI): extraction on (29 CFR 1910.1026).") : List.of();
+    /** How a title says that there are several. */
+    static String count(int quantity) {
+        return quantity == 1 ? "" : quantity == 2 ? ", two alike" : ", " + quantity + " alike";
     }
 
     private void step(String title, List<String> actions, List<String> cautions) {

@@ -9,26 +9,30 @@ import org.capwright.part.Doubler;
 import org.capwright.part.PlacedBead;
 import org.capwright.part.Sleeve;
 import org.capwright.part.Standoff;
+import org.capwright.units.Length;
+import org.capwright.units.ShopFormat;
 
 /** The cap from the side, seen along the rods from their -y ends. */
 final class ElevationView {
     private final Cap cap;
     private final PartList parts;
+    private final ShopFormat format;
     private final View.Builder view = new View.Builder("elevation, seen along the rods");
     private final double footZ;
     private final double hoodFootZ;
     private final double topZ;
 
-    private ElevationView(Cap cap, PartList parts) {
+    private ElevationView(Cap cap, PartList parts, ShopFormat format) {
         this.cap = cap;
         this.parts = parts;
+        this.format = format;
         this.footZ = -cap.sleeve().heightMm();
         this.hoodFootZ = -cap.hood().belowRimMm();
         this.topZ = cap.hood().aboveRimMm();
     }
 
-    static View of(Cap cap, PartList parts) {
-        ElevationView elevation = new ElevationView(cap, parts);
+    static View of(Cap cap, PartList parts, ShopFormat format) {
+        ElevationView elevation = new ElevationView(cap, parts, format);
         elevation.cylinders();
         cap.doublers().forEach(elevation::doubler);
         elevation.rivets();
@@ -117,6 +121,7 @@ final class ElevationView {
             double azimuth = standoff.azimuthRad(i);
             if (Math.sin(azimuth) < -1e-9) {
                 for (int j = 0; j < standoff.rivets().each(); j++) {
+                    // a rivet's head is about twice as wide as its shank
                     round(radius, azimuth, rivetZ(standoff, j), standoff.rivets().diameterMm());
                 }
                 if (!named && Math.cos(azimuth) > -1e-9) {
@@ -133,10 +138,16 @@ final class ElevationView {
 
     private void fastenerHoles() {
         Sleeve.FastenerHoles holes = cap.sleeve().holes();
+        boolean named = false;
         for (int i = 0; i < holes.count(); i++) {
             double azimuth = holes.firstRad() + 2 * Math.PI * i / holes.count();
             if (Math.sin(azimuth) < -1e-9) {
                 round(cap.sleeve().outsideRadiusMm(), azimuth, footZ + holes.aboveFootMm(), holes.diameterMm() / 2);
+                if (!named && Math.cos(azimuth) > -1e-9) {
+                    view.note(cap.sleeve().outsideRadiusMm() * Math.cos(azimuth), footZ + holes.aboveFootMm(), holes.count()
+                            + " fastener holes \u00d8 " + format.length(Length.ofMm(holes.diameterMm())));
+                    named = true;
+                }
             }
         }
     }

@@ -14,7 +14,7 @@ import org.capwright.units.ShopFormat;
 
 /** The middle gutter in section, the heels of the middle pair over it, closed and at the stop. */
 final class GutterDetail {
-    private static final double PAST_SHARE = 0.3;
+    private static final double PAST_SHARE = 0.2;
     private static final double OPEN_REACH = 2.5;
 
     private GutterDetail() {

@@ -25,10 +25,10 @@ public record Layout(PartList parts, List<View> views) {
      * @return its views, in the order of the pages
      */
     public static Layout of(Cap cap) {
-        PartList parts = PartList.of(cap);
         ShopFormat format = Writing.of(cap).format();
+        PartList parts = PartList.of(cap, format);
         return new Layout(parts, List.of(SectionView.of(cap, parts, format), PlanView.of(cap, parts, format),
-                ElevationView.of(cap, parts),
+                ElevationView.of(cap, parts, format),
                 StandoffDetail.of(cap, parts, format), GutterDetail.of(cap, Swing.of(cap), parts, format)));
     }
 }

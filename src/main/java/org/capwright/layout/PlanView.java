@@ -19,7 +19,8 @@ final class PlanView {
     private final Cap cap;
     private final PartList parts;
     private final ShopFormat format;
-    private final View.Builder view = new View.Builder("plan, seen from above; 0 deg to the right, angles run counterclockwise");
+    private final View.Builder view = new View.Builder("plan, seen from above",
+            "0 deg to the right, angles run counterclockwise");
 
     private PlanView(Cap cap, PartList parts, ShopFormat format) {
         this.cap = cap;
@@ -113,10 +114,11 @@ final class PlanView {
             }
         }
         view.note(plate.toMm(), (face + outer) / 2, parts.words("doubler " + plate.number()));
-        if (middle) {
+        String bushing = cap.bushingsOf(plate.number());
+        if (middle || !bushing.equals(cap.bushingsOf(1))) {
             double bore = plate.boresMm().get(plate.boresMm().size() - 1);
             view.note(bore + cap.bushing().flangeOutsideMm() / 2, outer + cap.bushing().flangeMm() / 2,
-                    parts.words("bushing" + cap.bushingsOf(plate.number())));
+                    parts.words("bushing" + bushing));
         }
     }
 

@@ -20,6 +20,7 @@ import org.capwright.swing.Swing;
 import org.capwright.units.Angle;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
+import org.capwright.units.UnitSystem;
 
 /** The dimensions to verify on the finished cap. Lengths: ISO 2768-1 c; bores: EN 1506; clearances: the job's own limits. */
 public final class SignOff {
@@ -89,7 +90,7 @@ public final class SignOff {
     }
 
     private static String bend() {
-        return String.format(Locale.ROOT, "+- %.1f deg", BEND_DEG);
+        return String.format(Locale.ROOT, "\u00b1 %.1f deg", BEND_DEG);
     }
 
     private void leaf(Leaf leaf) {
@@ -136,15 +137,25 @@ public final class SignOff {
     }
 
     private void plain(String what, double nominalMm) {
-        rows.add(new Row(what, length(nominalMm), words("+- ", Tolerances.linearMm(nominalMm), "")));
+        rows.add(new Row(what, length(nominalMm), words("\u00b1 ", Tolerances.linearMm(nominalMm), "")));
     }
 
     private void bore(String what, double nominalMm) {
         rows.add(new Row(what, length(nominalMm), words("+ ", Tolerances.boreMm(nominalMm), ", - 0")));
     }
 
+    /**
+     * Inches rounded down to thousandths, so that nothing passes that the table would not let pass; its millimetres are
+     * tenths.
+     */
     private String words(String sign, OptionalDouble tolerance, String end) {
-        return tolerance.isEmpty() ? "as agreed" : sign + format.thickness(Length.ofMm(tolerance.getAsDouble())) + end;
+        if (tolerance.isEmpty()) {
+            return "as agreed";
+        }
+        boolean inch = format.system() == UnitSystem.INCH;
+        double value = inch ? Length.ofMm(tolerance.getAsDouble()).inches() : tolerance.getAsDouble();
+        return inch ? String.format(Locale.ROOT, "%s%.3f in%s", sign, Math.floor(value * 1000) / 1000, end)
+                : String.format(Locale.ROOT, "%s%.1f mm%s", sign, value, end);
     }
 
     private String length(double mm) {

@@ -27,7 +27,7 @@ final class StandoffDetail {
 
     static View of(Cap cap, PartList parts, ShopFormat format) {
         Standoff standoff = cap.standoff();
-        View.Builder view = new View.Builder("standoff, seen from above, its web to the right of the stack's axis");
+        View.Builder view = new View.Builder("standoff, seen from above", "its web to the right of the stack's axis");
         view.add(LineKind.OUTLINE, bracket(standoff));
         wall(view, cap.sleeve().insideRadiusMm(), standoff);
         wall(view, cap.sleeve().outsideRadiusMm(), standoff);
@@ -39,8 +39,8 @@ final class StandoffDetail {
         Vec2 outerEnd = Vec2.polar(standoff.hoodInsideMm(), 2 * standoff.outerHalfRad());
         Vec2 rivet = outerEnd.plus(new Vec2(standoff.hoodInsideMm(), 0)).times(0.5);
         double low = -PAST_SHARE * standoff.innerFlangeMm();
-        at(view, innerEnd, "inner flange, outside " + length(format, standoff.innerFlangeMm()) + ", welded to the sleeve");
-        at(view, outerEnd, "outer flange, outside " + length(format, standoff.outerFlangeMm()) + ", riveted to the hood");
+        at(view, innerEnd, "inner flange " + length(format, standoff.innerFlangeMm()) + " outside, welded to the sleeve");
+        at(view, outerEnd, "outer flange " + length(format, standoff.outerFlangeMm()) + " outside, riveted to the hood");
         at(view, new Vec2(corner, 0), "inner bend " + format.angle(Angle.ofRad(standoff.innerBend().turnRad())) + " from flat");
         at(view, new Vec2(standoff.hoodInsideMm(), 0), "outer bend " + format.angle(Angle.ofRad(standoff.outerBend().turnRad()))
                 + " from flat");

@@ -10,11 +10,12 @@ import org.capwright.geom.Vec2;
  * A view of the cap or of a part of it, at true size.
  *
  * @param title what it shows
+ * @param remark how to read it, may be empty
  * @param lines its lines
  * @param spans its dimensions
  * @param notes its references: parts with their numbers, and remarks
  */
-public record View(String title, List<Line> lines, List<Span> spans, List<Note> notes) {
+public record View(String title, String remark, List<Line> lines, List<Span> spans, List<Note> notes) {
     /** Keeps its own copies. */
     public View {
         lines = List.copyOf(lines);
@@ -84,12 +85,18 @@ public record View(String title, List<Line> lines, List<Span> spans, List<Note> 
         private static final double LEAST_MM = 0.01;
 
         private final String title;
+        private final String remark;
         private final List<Line> lines = new ArrayList<>();
         private final List<Span> spans = new ArrayList<>();
         private final List<Note> notes = new ArrayList<>();
 
         Builder(String title) {
+            this(title, "");
+        }
+
+        Builder(String title, String remark) {
             this.title = title;
+            this.remark = remark;
         }
 
         Builder add(LineKind kind, Path path) {
@@ -132,7 +139,7 @@ public record View(String title, List<Line> lines, List<Span> spans, List<Note> 
         }
 
         View build() {
-            return new View(title, lines, spans, notes);
+            return new View(title, remark, lines, spans, notes);
         }
     }
 }

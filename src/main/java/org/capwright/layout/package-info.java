@@ -4,7 +4,7 @@
  * (across the rods) to the right and z up, seen along +y; the plan shows x to the right and y up, seen from above; details
  * say their own. Imports everything before it but {@code air}.
  *
- * <p>Compromises: bends are drawn sharp; standoffs are turned into the plane of the section; welds and rivet heads are not
- * drawn.
+ * <p>Compromises: bends are drawn sharp; standoffs are turned into the plane of the section; welds are not drawn, rivet
+ * heads are plain rounds.
  */
 package org.capwright.layout;

@@ -38,6 +38,16 @@ public enum Metal {
     }
 
     /**
+     * Whether a weld joins it to another: aluminium only to aluminium, steels to each other (common practice, no source).
+     *
+     * @param other the other metal
+     * @return whether
+     */
+    public boolean weldsTo(Metal other) {
+        return (this == ALUMINIUM) == (other == ALUMINIUM);
+    }
+
+    /**
      * Density. Carbon steel 7850 kg/m3 (confirmed); 300-series stainless .29 lb/in3 and aluminium .098 lb/in3 (from memory).
      *
      * @return kg/m3

@@ -27,7 +27,10 @@ final class Joins {
         joins.add(JoinItem.weld("standoff to sleeve", 2 * cap.standoff().count(), cap.standoff().heightMm(), "weld both edges of the inner flange",
                 JoinKind.FILLET));
         for (Leaf leaf : cap.leaves()) {
-            joins.add(JoinItem.weld("pivot rod to leaf " + leaf.number(), 2, 2 * leaf.hingeCorner().yMm(), "stitch weld along both sides", JoinKind.STITCH));
+            boolean welds = leaf.sheet().metal().weldsTo(cap.rods().get(leaf.number() - 1).metal());
+            joins.add(JoinItem.weld("pivot rod to leaf " + leaf.number(), 2, 2 * leaf.hingeCorner().yMm(), welds
+                    ? "stitch weld along both sides" : "straps and rivets: aluminium and steel can't be welded to each other",
+                    JoinKind.STITCH));
             int corners = 2 * (leaf.freeCorner().isPresent() ? 4 : 2);
             joins.add(JoinItem.weld("flange corners of leaf " + leaf.number(), corners, leaf.hingeFlangeMm(), "weld", JoinKind.FILLET));
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.capwright.geom.Path;
 import org.capwright.geom.Segment;
@@ -19,6 +20,13 @@ class LayoutTest {
 
     @Test
     void everyPartIsReferredToSomewhere() {
+        everyPartIsReferredTo(layout);
+        Cap four = Cap.solve(Jobs.kilnWith(Map.of("stack.outsideDiameter", "36 in", "leaves.count", "4",
+                "gutter.insideWidth", "auto", "gutter.depth", "auto", "hood.aboveRim", "auto", "hood.beads[1].fromTop", "3 in")));
+        everyPartIsReferredTo(Layout.of(four));
+    }
+
+    private static void everyPartIsReferredTo(Layout layout) {
         List<String> words = layout.views().stream().flatMap(view -> view.notes().stream()).map(View.Note::words).toList();
         for (PartList.Item item : layout.parts().items()) {
             assertThat(words).as(item.name()).anyMatch(text -> text.startsWith(item.number() + "  " + item.name()));
@@ -89,13 +97,61 @@ class LayoutTest {
                 .anyMatch(text -> text.contains("Leaves pinch")).anyMatch(text -> text.contains("Sheet edges cut"));
     }
 
+    /** Rods go in from outside before the leaves are fixed to them; nothing is welded for good before the trial fit. */
+    @Test
+    void tacksBecomeWeldsOnlyAfterTheTrialFit() {
+        List<BuildStep> steps = BuildSteps.of(cap);
+        BuildStep rods = steps.stream().filter(step -> step.title().startsWith("Doublers")).findFirst().orElseThrow();
+        BuildStep trial = steps.stream().filter(step -> step.title().startsWith("Trial fit")).findFirst().orElseThrow();
+        assertThat(steps.indexOf(trial)).isGreaterThan(steps.indexOf(rods));
+        assertThat(rods.actions()).anyMatch(text -> text.contains("from outside"))
+                .anyMatch(text -> text.contains("tack each rod"))
+                .noneMatch(text -> text.contains("titch weld"));
+        assertThat(trial.actions()).anyMatch(text -> text.contains("stitch weld the rods"));
+        assertThat(steps).filteredOn(step -> !step.title().equals("Finish") && step.actions().toString().contains("weld"))
+                .allMatch(step -> step.cautions().toString().contains("fume"));
+    }
+
+    /** Four leaves: the middle gutter's notches are not as deep as those of the outer gutters. */
+    @Test
+    void notchesAreNamedByTheirGutters() {
+        Cap four = Cap.solve(Jobs.kilnWith(Map.of("stack.outsideDiameter", "36 in", "leaves.count", "4",
+                "gutter.insideWidth", "auto",
+                "gutter.depth", "auto", "hood.aboveRim", "auto", "hood.beads[1].fromTop", "3 in")));
+        List<String> actions = BuildSteps.of(four).stream().flatMap(step -> step.actions().stream()).toList();
+        assertThat(actions).anyMatch(text -> text.startsWith("Cut 2 notches for the mouths of gutter 1, "))
+                .anyMatch(text -> text.startsWith("Cut 4 notches for the mouths of gutter 2, "));
+    }
+
+    @Test
+    void aluminiumIsNotWeldedToSteel() {
+        Cap light = Cap.solve(Jobs.kilnWith(Map.of("leaves.metal", "aluminium")));
+        assertThat(BuildSteps.of(light).toString()).contains("can't be welded to each other").doesNotContain("stitch weld");
+        assertThat(BuildSteps.of(cap).toString()).contains("stitch weld");
+    }
+
+    /** A finish that fits the metal: a coating is restored only where there is one. */
+    @Test
+    void finishFitsTheMetal() {
+        assertThat(finish(cap)).contains("restore the coating");
+        assertThat(finish(Cap.solve(Jobs.kilnWith(Map.of("sleeve.metal", "stainless 304", "hood.metal", "stainless 304",
+                "leaves.metal", "stainless 304"))))).contains("heat tint").doesNotContain("coating");
+    }
+
+    private static String finish(Cap cap) {
+        List<BuildStep> steps = BuildSteps.of(cap);
+        return steps.get(steps.size() - 1).actions().toString();
+    }
+
     @Test
     void signOffHasNominalAndToleranceForEach() {
         List<SignOff.Row> rows = SignOff.of(cap);
-        assertThat(rows).contains(new SignOff.Row("sleeve, inside diameter", "18 1/8 in", "+ 0.0433 in, - 0"))
+        assertThat(rows).contains(new SignOff.Row("sleeve, inside diameter", "18 1/8 in", "+ 0.043 in, - 0"))
                 .contains(new SignOff.Row("leaf 1, opening at the stop, both leaves", "85.0 deg", "80.0 deg to 88.0 deg"));
         assertThat(rows.stream().filter(row -> row.what().startsWith("gap sleeve to hood"))).hasSize(6);
         assertThat(rows).allMatch(row -> !row.tolerance().isEmpty());
+        // 1.2 mm is 0.0472 in
+        assertThat(rows).contains(new SignOff.Row("sleeve, height", "10 in", "\u00b1 0.047 in"));
     }
 
     /** EN 1506 (one copy): 500 mm + 1.1, 630 + 1.2. ISO 2768-1 c (from memory): 30 to 120 mm 0.8, 120 to 400 1.2. */

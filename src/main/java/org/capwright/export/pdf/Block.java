@@ -1,8 +1,6 @@
 package org.capwright.export.pdf;
 
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /** A piece of running matter that is never broken over two pages. */
@@ -18,24 +16,9 @@ interface Block {
         return Optional.empty();
     }
 
-    /** Whether it heads what follows, so that it never ends a page. */
-    default boolean heads() {
+    /** Whether a page must not end after it: a heading, the head of a table, all but the last piece of a step. */
+    default boolean keepsWithNext() {
         return false;
-    }
-
-    /** Breaks a text into lines of a width, between words. */
-    static List<String> lines(Typeface typeface, double capitalsMm, String text, double widthMm) throws IOException {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
-            if (line.length() > 0 && typeface.widthMm(capitalsMm, line + " " + word) > widthMm) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() > 0 ? " " : "").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
     }
 
     /**
@@ -44,10 +27,15 @@ interface Block {
      * @param text its text
      * @param capitalsMm height of its capitals
      * @param aboveMm space above it
+     * @param keepsWithNext whether a page must not end after it
      */
-    record Paragraph(String text, double capitalsMm, double aboveMm) implements Block {
+    record Paragraph(String text, double capitalsMm, double aboveMm, boolean keepsWithNext) implements Block {
         private static final double LEADING = 1.75;
         private static final double HEADING_MM = 3.4;
+
+        Paragraph(String text, double capitalsMm, double aboveMm) {
+            this(text, capitalsMm, aboveMm, false);
+        }
 
         /** Plain matter. */
         static Paragraph plain(String text) {
@@ -56,23 +44,18 @@ interface Block {
 
         /** A heading. */
         static Paragraph heading(String text) {
-            return new Paragraph(text, HEADING_MM, 6);
-        }
-
-        @Override
-        public boolean heads() {
-            return capitalsMm == HEADING_MM;
+            return new Paragraph(text, HEADING_MM, 4.5, true);
         }
 
         @Override
         public double heightMm(Typeface typeface, double widthMm) throws IOException {
-            return aboveMm + lines(typeface, capitalsMm, text, widthMm).size() * capitalsMm * LEADING;
+            return aboveMm + LineBreaks.of(typeface, capitalsMm, text, widthMm).size() * capitalsMm * LEADING;
         }
 
         @Override
         public void paint(Canvas canvas, Typeface typeface, double x, double top, double widthMm) throws IOException {
             double y = top - aboveMm - capitalsMm;
-            for (String line : lines(typeface, capitalsMm, text, widthMm)) {
+            for (String line : LineBreaks.of(typeface, capitalsMm, text, widthMm)) {
                 canvas.text(x, y, capitalsMm, line);
                 y -= capitalsMm * LEADING;
             }

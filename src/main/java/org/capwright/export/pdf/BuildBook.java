@@ -4,14 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.capwright.export.JobTag;
 import org.capwright.layout.BuildStep;
 import org.capwright.layout.SignOff;
 
 /** Writes the build sheet, with boxes to tick, and the sign-off sheet, with blanks for what was measured. */
 public final class BuildBook {
-    private static final double CAUTION_MM = 2.4;
-
     private BuildBook() {
     }
 
@@ -29,8 +28,12 @@ public final class BuildBook {
         for (int i = 0; i < steps.size(); i++) {
             BuildStep step = steps.get(i);
             blocks.add(Block.Paragraph.heading((i + 1) + "  " + step.title()));
-            step.cautions().forEach(caution -> blocks.add(new Block.Paragraph("Caution: " + caution, CAUTION_MM, 1)));
-            step.actions().forEach(action -> blocks.add(new TickBlock(action)));
+            if (!step.cautions().isEmpty()) {
+                blocks.add(new CautionBlock(step.cautions()));
+            }
+            int last = step.actions().size() - 1;
+            // a step stays on one page
+            IntStream.rangeClosed(0, last).forEach(k -> blocks.add(new TickBlock(step.actions().get(k), k < last)));
         }
         try (PdfBook book = new PdfBook("Build sheet", tag, setup.scale())) {
             book.write(Flow.pages(blocks, setup.paper(), "Build sheet",
@@ -49,10 +52,10 @@ public final class BuildBook {
      */
     public static void writeSignOff(Path file, List<SignOff.Row> rows, PrintSetup setup, JobTag tag) throws IOException {
         List<List<String>> cells = rows.stream().map(row -> List.of(row.what(), row.nominal(), row.tolerance(), "", "")).toList();
-        List<Block> blocks = new ArrayList<>(TableBlocks.ruled(List.of(0.4, 0.17, 0.17, 0.16, 0.1),
+        List<Block> blocks = new ArrayList<>(TableBlocks.ruled(List.of(0.38, 0.16, 0.2, 0.16, 0.1),
                 List.of("what", "nominal", "tolerance or limit", "measured", "initials"), cells));
         blocks.add(new Block.Paragraph("Tolerances: lengths ISO 2768-1 class c (from memory); bores EN 1506, plus only (one copy);"
-                + " bends common practice, no source; limits are the job's own.", 2.2, 4));
+                + " bends common practice, no source; limits are the job's own.", 2.2, 4, true));
         blocks.add(new Block.Paragraph("Built by ____________________   checked by ____________________   date ____________", 2.6, 8));
         try (PdfBook book = new PdfBook("Sign-off sheet", tag, setup.scale())) {
             book.write(Flow.pages(blocks, setup.paper(), "Sign-off sheet", "verify before the cap leaves the shop",

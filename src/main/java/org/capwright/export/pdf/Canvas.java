@@ -169,6 +169,10 @@ final class Canvas implements AutoCloseable {
         ink.writing(new Vec2(x, y), width(heightMm, text), heightMm, turnRad);
     }
 
+    Typeface typeface() {
+        return typeface;
+    }
+
     double width(double heightMm, String text) throws IOException {
         return typeface.widthMm(heightMm, text);
     }

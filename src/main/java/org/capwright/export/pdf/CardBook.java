@@ -27,10 +27,11 @@ public final class CardBook {
         for (Card card : cards) {
             List<String> captions = new ArrayList<>(List.of(card.name()));
             captions.addAll(card.notes());
-            items.add(new SharedPages.Item(captions, card.drawing(), card.drawing().bounds()));
+            items.add(new SharedPages.Item(card.name(), captions, card.drawing(), card.drawing().bounds()));
         }
         try (PdfBook book = new PdfBook("Cards", tag, setup.scale())) {
-            book.write(SharedPages.pages(items, setup.paper(), book.typeface(), "Cards, true size", advice), file);
+            book.write(SharedPages.pages(items, setup.paper(), book.typeface(), "Cards, true size", advice).stream()
+                    .map(SharedPages.Shared::page).toList(), file);
         }
     }
 }

@@ -20,8 +20,12 @@ import org.capwright.stock.CutList;
 import org.capwright.units.Angle;
 import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
+import org.capwright.units.UnitSystem;
 
-/** Writes the cut list: sizes over all, blanks, hardware, joins, the shrinking of the leaves, cautions. */
+/**
+ * Writes the cut list: sizes over all, cautions, what is not clear, blanks, hardware, joins, the shrinking of the leaves,
+ * checks.
+ */
 public final class CutListBook {
     private final Cap cap;
     private final CutList list;
@@ -67,34 +71,40 @@ public final class CutListBook {
             throws IOException {
         try (PdfBook book = new PdfBook("Cut list", tag, setup.scale())) {
             List<Block> blocks = new CutListBook(cap, list, checks, format).blocks();
-            book.write(Flow.pages(blocks, setup.paper(), "Cut list", "lengths to the nearest fraction, the rest in thousandths", book.typeface()), file);
+            String lengths = format.system() == UnitSystem.INCH ? "lengths to the nearest fraction, the rest in thousandths"
+                    : "lengths to a tenth of a millimetre";
+            book.write(Flow.pages(blocks, setup.paper(), "Cut list", lengths, book.typeface()), file);
         }
     }
 
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>(head());
         blocks.addAll(cautions());
-        blocks.addAll(checks());
+        blocks.addAll(notClear());
         blocks.addAll(blanks());
         blocks.addAll(hardware());
         blocks.addAll(joins());
         blocks.addAll(shrinking());
+        blocks.addAll(clear());
         return blocks;
     }
 
-    /** Fouls and tight ones in a table; the clear ones two in a row, so that all of it stays on the first page. */
-    private List<Block> checks() {
+    /** Fouls and tight ones, before anything is cut. */
+    private List<Block> notClear() {
+        List<List<String>> rows = Checks.worstFirst(checks).stream().filter(check -> check.verdict() != Verdict.CLEAR)
+                .map(check -> List.of(check.verdict().word(), check.words(),
+                        check.quantity().words(check.value(), format) + (check.estimate() ? " (estimate)" : ""),
+                        (check.limit().least() ? "at least " : "at most ")
+                                + check.quantity().words(check.limit().value(), format))).toList();
+        return rows.isEmpty() ? List.of() : section("Checks that are not clear", List.of(0.08, 0.42, 0.25, 0.25),
+                List.of("", "what", "found", "limit"), rows);
+    }
+
+    /** The clear ones two in a row, at the end. */
+    private List<Block> clear() {
         List<Check> clear = checks.stream().filter(check -> check.verdict() == Verdict.CLEAR).toList();
-        List<List<String>> rows = Checks.worstFirst(checks).stream().filter(check -> !clear.contains(check)).map(check -> List.of(check.verdict().word(), check.words(),
-                check.quantity().words(check.value(), format) + (check.estimate() ? " (estimate)" : ""),
-                (check.limit().least() ? "at least " : "at most ") + check.quantity().words(check.limit().value(), format))).toList();
-        List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.heading("Checks")));
-        if (!rows.isEmpty()) {
-            blocks.addAll(TableBlocks.of(List.of(0.08, 0.42, 0.25, 0.25), List.of("", "what", "found", "limit"), rows));
-        }
-        blocks.addAll(TableBlocks.of(List.of(0.25, 0.125, 0.125, 0.25, 0.125, 0.125),
-                List.of("clear", "found", "limit", "clear", "found", "limit"), twoInARow(clear)));
-        return blocks;
+        return clear.isEmpty() ? List.of() : section("Checks that are clear", List.of(0.185, 0.16, 0.155, 0.185, 0.16, 0.155),
+                List.of("what", "found", "limit", "what", "found", "limit"), twoInARow(clear));
     }
 
     private List<List<String>> twoInARow(List<Check> clear) {
@@ -131,20 +141,21 @@ public final class CutListBook {
                 Integer.toString(item.quantity()), Sheets.name(item.sheet(), format),
                 length(item.lengthMm()) + " x " + length(item.widthMm()), format.mass(item.massKg()),
                 item.grain() + "; " + String.join("; ", item.notes()))).toList();
-        return section("Blanks", List.of(0.04, 0.12, 0.05, 0.16, 0.23, 0.09, 0.31),
+        return section("Blanks", List.of(0.04, 0.12, 0.05, 0.18, 0.23, 0.09, 0.29),
                 List.of("", "part", "cut", "from", "blank size", "each", "notes"), rows);
     }
 
     private List<Block> hardware() {
         List<List<String>> rows = list.hardware().stream().map(item -> List.of(item.name(), Integer.toString(item.quantity()),
                 item.size(), item.note())).toList();
-        return section("Hardware", List.of(0.24, 0.08, 0.42, 0.26), List.of("what", "number", "size", "notes"), rows);
+        return section("Hardware", List.of(0.24, 0.1, 0.4, 0.26), List.of("what", "quantity", "size", "notes"), rows);
     }
 
     private List<Block> joins() {
         List<List<String>> rows = list.joins().stream().map(item -> List.of(item.name(), Integer.toString(item.quantity()),
                 length(item.lengthMm()), item.note())).toList();
-        return section("Seams and welds", List.of(0.3, 0.08, 0.2, 0.42), List.of("what", "number", "length of one", "how"), rows);
+        return section("Seams and welds", List.of(0.28, 0.1, 0.2, 0.42), List.of("what", "quantity", "length of one", "how"),
+                rows);
     }
 
     /** What the lip must measure after each pass. */

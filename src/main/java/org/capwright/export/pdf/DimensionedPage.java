@@ -3,15 +3,14 @@ package org.capwright.export.pdf;
 import java.io.IOException;
 import java.util.Optional;
 import org.capwright.blank.Blank;
+import org.capwright.drawing.Station;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 import org.capwright.units.ShopFormat;
 
 /** A page with a whole blank, not to scale, its running dimensions, and where its tiles lie if it has any. */
 final class DimensionedPage {
-    private static final double LEFT_MM = 66;
-    private static final double BELOW_MM = 66;
-    private static final double NOTES_MM = 26;
+    private static final double BELOW_NOTES_MM = 6;
     private static final double TEXT_MM = 2.6;
     private static final double LINE_MM = 4.6;
     private static final double NAME_MM = 3;
@@ -19,16 +18,21 @@ final class DimensionedPage {
     private final Blank blank;
     private final Optional<Tiling> tiling;
     private final ShopFormat format;
+    private final double leftMm;
+    private final double belowMm;
 
-    private DimensionedPage(Blank blank, Optional<Tiling> tiling, ShopFormat format) {
+    private DimensionedPage(Blank blank, Optional<Tiling> tiling, ShopFormat format, Typeface typeface) {
         this.blank = blank;
         this.tiling = tiling;
         this.format = format;
+        this.leftMm = RunningDimensions.roomMm(blank.drawing(), Station.Side.LEFT, typeface, format);
+        this.belowMm = RunningDimensions.roomMm(blank.drawing(), Station.Side.BOTTOM, typeface, format);
     }
 
     /** The page, on the side of the paper that shows the blank larger. */
-    static PrintPage of(Blank blank, Optional<Tiling> tiling, Paper paper, ShopFormat format, String subtitle) {
-        DimensionedPage page = new DimensionedPage(blank, tiling, format);
+    static PrintPage of(Blank blank, Optional<Tiling> tiling, Paper paper, Typeface typeface, ShopFormat format,
+            String subtitle) {
+        DimensionedPage page = new DimensionedPage(blank, tiling, format, typeface);
         boolean wide = page.scale(paper.heightMm(), paper.widthMm()) > page.scale(paper.widthMm(), paper.heightMm());
         return new PrintPage(wide ? paper.heightMm() : paper.widthMm(), wide ? paper.widthMm() : paper.heightMm(),
                 blank.name() + ": dimensions" + (tiling.isPresent() ? " and tiles" : "") + ", not to scale", subtitle,
@@ -45,8 +49,9 @@ final class DimensionedPage {
         return tiling.map(t -> t.tiles().stream().map(Tiling.Tile::window).reduce(drawing, Bounds::union)).orElse(drawing);
     }
 
-    private static Bounds box(Bounds area) {
-        return new Bounds(area.minX() + LEFT_MM, area.minY() + BELOW_MM, area.maxX() - 4, area.maxY() - NOTES_MM);
+    private Bounds box(Bounds area) {
+        return new Bounds(area.minX() + leftMm, area.minY() + belowMm, area.maxX() - 4,
+                area.maxY() - (blank.notes().size() + (tiling.isPresent() ? 2 : 1)) * LINE_MM - BELOW_NOTES_MM);
     }
 
     private void paint(Canvas canvas, Bounds area) throws IOException {

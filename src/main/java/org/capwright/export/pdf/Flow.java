@@ -36,7 +36,9 @@ final class Flow {
         for (int i = 0; i < blocks.size(); i++) {
             Block block = blocks.get(i);
             double height = block.heightMm(typeface, area.width());
-            if (top - withNext(blocks, i, typeface, area.width()) < area.minY() && !page.isEmpty()) {
+            double together = together(blocks.subList(i, blocks.size()), typeface, area.width());
+            boolean apart = together <= area.height() && top - together < area.minY();
+            if ((apart || top - height < area.minY()) && !page.isEmpty()) {
                 pages.add(page(List.copyOf(page), paper, head, typeface));
                 page.clear();
                 top = area.maxY();
@@ -52,11 +54,14 @@ final class Flow {
         return pages;
     }
 
-    /** Height of a block and, where it heads something, of what must not be torn from it. */
-    private static double withNext(List<Block> blocks, int index, Typeface typeface, double widthMm) throws IOException {
-        double height = blocks.get(index).heightMm(typeface, widthMm);
-        for (int i = index; blocks.get(i).heads() && i + 1 < blocks.size(); i++) {
-            height += blocks.get(i + 1).heightMm(typeface, widthMm);
+    /** Height of a block and of what must stay with it. */
+    private static double together(List<Block> blocks, Typeface typeface, double widthMm) throws IOException {
+        double height = 0;
+        for (Block block : blocks) {
+            height += block.heightMm(typeface, widthMm);
+            if (!block.keepsWithNext()) {
+                break;
+            }
         }
         return height;
     }

@@ -8,6 +8,8 @@ import org.capwright.geom.Vec2;
 
 /** What has been drawn on a page so far, as straight lines, so that writing can keep off it. */
 final class Ink {
+    private static final double WORD_SPACE_MM = 1;
+
     private final List<Vec2> from = new ArrayList<>();
     private final List<Vec2> to = new ArrayList<>();
 
@@ -30,9 +32,10 @@ final class Ink {
         polyline(List.of(low, right, high, left, low));
     }
 
-    /** Writing: its edges and its diagonals, so that nothing small slips in. */
-    void writing(Vec2 at, double lengthMm, double heightMm, double turnRad) {
-        Vec2 across = Vec2.polar(lengthMm, turnRad);
+    /** Writing, with a word space at its ends: its edges and its diagonals, so that nothing small slips in. */
+    void writing(Vec2 begin, double lengthMm, double heightMm, double turnRad) {
+        Vec2 at = begin.minus(Vec2.polar(WORD_SPACE_MM, turnRad));
+        Vec2 across = Vec2.polar(lengthMm + 2 * WORD_SPACE_MM, turnRad);
         Vec2 up = Vec2.polar(heightMm, turnRad + Math.PI / 2);
         polyline(List.of(at, at.plus(across), at.plus(across).plus(up), at.plus(up), at, at.plus(across).plus(up)));
         line(at.plus(across), at.plus(up));

@@ -34,16 +34,17 @@ public final class LayoutBook {
                 pages.add(ViewPage.of(view, setup.paper(), format, book.typeface()));
             }
             List<List<String>> rows = layout.parts().items().stream().map(item -> row(item, format)).toList();
-            pages.addAll(Flow.pages(TableBlocks.of(List.of(0.08, 0.32, 0.1, 0.5), List.of("", "part", "number", "from"), rows),
-                    setup.paper(),
-                    "Layout: parts", "numbers as in the views; hardware sizes are on the cut list", book.typeface()));
+            pages.addAll(Flow.pages(TableBlocks.of(List.of(0.08, 0.22, 0.12, 0.58), List.of("no.", "part", "quantity",
+                    "from"), rows),
+                    setup.paper(), "Layout: parts", "numbers as in the views; the cut list says more of the hardware",
+                            book.typeface()));
             book.write(pages, file);
         }
     }
 
     private static List<String> row(PartList.Item item, ShopFormat format) {
-        String from = item.sheet().map(sheet -> Sheets.name(sheet, format)).or(() -> item.metal().map(Metal::word))
-                .orElse("bought");
+        String from = item.sheet().map(sheet -> Sheets.name(sheet, format)).orElse(item.metal().map(Metal::word).orElse("bought"))
+                + (item.size().isEmpty() ? "" : ", " + item.size());
         return List.of(Integer.toString(item.number()), item.name(), Integer.toString(item.quantity()), from);
     }
 }

@@ -2,6 +2,7 @@ package org.capwright.export.pdf;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import org.capwright.export.JobTag;
 import org.capwright.geom.Bounds;
 
@@ -13,6 +14,7 @@ final class PageFrame {
     private static final double BARS_MM = 13;
     private static final double TITLE_MM = 3.6;
     private static final double TEXT_MM = 2.4;
+    private static final double BETWEEN_MM = 4;
     private static final double METRIC_BAR_MM = 100;
     private static final double INCH_BAR_MM = 101.6;
 
@@ -38,11 +40,14 @@ final class PageFrame {
     static void paint(Canvas canvas, PrintPage page, JobTag tag, PrinterScale scale, int number, int count) throws IOException {
         double top = page.heightMm() - MARGIN_MM;
         double right = page.widthMm() - MARGIN_MM;
-        canvas.text(MARGIN_MM, top - TITLE_MM, TITLE_MM, page.title());
+        double width = right - MARGIN_MM;
+        Typeface typeface = canvas.typeface();
         String pageNumber = "page " + number + " of " + count;
+        double titleWidth = width - typeface.widthMm(TEXT_MM, pageNumber) - BETWEEN_MM;
+        canvas.text(MARGIN_MM, top - TITLE_MM, TITLE_MM, typeface.shortened(TITLE_MM, capital(page.title()), titleWidth));
         canvas.textEnding(right, top - TITLE_MM, TEXT_MM, pageNumber);
-        canvas.text(MARGIN_MM, top - 8, TEXT_MM, page.subtitle());
-        canvas.text(MARGIN_MM, top - 12, TEXT_MM, fouls(canvas, tag, right - MARGIN_MM) + tag.line());
+        canvas.text(MARGIN_MM, top - 8, TEXT_MM, typeface.shortened(TEXT_MM, page.subtitle(), width));
+        canvas.text(MARGIN_MM, top - 12, TEXT_MM, new TagLine(typeface, TEXT_MM, width).of(tag));
         canvas.pen(0.2, 0);
         canvas.line(MARGIN_MM, top - 13.5, right, top - 13.5);
         if (page.bars()) {
@@ -59,17 +64,8 @@ final class PageFrame {
         }
     }
 
-    /** As many fouls as fit on the line with the job; the rest counted. */
-    private static String fouls(Canvas canvas, JobTag tag, double widthMm) throws IOException {
-        for (int listed = tag.fouls().size(); listed > 0; listed--) {
-            int more = tag.fouls().size() - listed;
-            String text = "FOUL: " + String.join("; ", tag.fouls().subList(0, listed))
-                    + (more > 0 ? "; and " + more + " more" : "") + ". ";
-            if (listed == 1 || canvas.width(TEXT_MM, text + tag.line()) <= widthMm) {
-                return text;
-            }
-        }
-        return "";
+    private static String capital(String title) {
+        return title.isEmpty() ? title : title.substring(0, 1).toUpperCase(Locale.ROOT) + title.substring(1);
     }
 
     private static void bars(Canvas canvas) throws IOException {

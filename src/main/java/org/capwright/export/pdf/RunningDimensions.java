@@ -33,16 +33,24 @@ final class RunningDimensions {
         this.format = format;
     }
 
+    /** Room that the dimensions along a side take: their leaders and their longest words. */
+    static double roomMm(Drawing drawing, Station.Side side, Typeface typeface, ShopFormat format) {
+        return LEADER_MM + 1 + sorted(drawing, side).stream()
+                .mapToDouble(station -> typeface.widthMm(PITCH_MM * TEXT_SHARE, words(drawing.bounds(), station, format)))
+                .max().orElse(0);
+    }
+
     /** Draws them, outside what must stay clear: the drawing and its tiles. */
     static void paint(Canvas canvas, Drawing drawing, Bounds clear, Placement placement, ShopFormat format) throws IOException {
         RunningDimensions dimensions = new RunningDimensions(canvas, placement, drawing.bounds(), clear, format);
         canvas.pen(0.1, 0.45f);
-        dimensions.bottom(dimensions.sorted(drawing, Station.Side.BOTTOM));
-        dimensions.left(dimensions.sorted(drawing, Station.Side.LEFT));
+        dimensions.bottom(sorted(drawing, Station.Side.BOTTOM));
+        dimensions.left(sorted(drawing, Station.Side.LEFT));
     }
 
     /** In order, each place and thing once; the edge itself leads with 0. */
-    private List<Station> sorted(Drawing drawing, Station.Side side) {
+    private static List<Station> sorted(Drawing drawing, Station.Side side) {
+        Bounds outline = drawing.bounds();
         double zero = side == Station.Side.BOTTOM ? outline.minX() : outline.minY();
         double cross = side == Station.Side.BOTTOM ? outline.minY() : outline.minX();
         Stream<Station> edge = Stream.of(new Station(side, zero, cross, side == Station.Side.BOTTOM ? "left edge"
@@ -68,7 +76,7 @@ final class RunningDimensions {
             double x = wanted.get(i);
             canvas.line(x, placement.apply(new Vec2(0, station.reachMm())).y(), x, box.minY() - 2);
             canvas.line(x, box.minY() - 2, placed.get(i), box.minY() - LEADER_MM + 1);
-            String words = words(station, station.positionMm() - outline.minX());
+            String words = words(outline, station, format);
             canvas.text(placed.get(i) + text / 2, box.minY() - LEADER_MM - canvas.width(text, words), text, Math.PI / 2, words);
         }
     }
@@ -84,11 +92,12 @@ final class RunningDimensions {
             canvas.line(placement.apply(new Vec2(station.reachMm(), 0)).x(), y, box.minX() - 2, y);
             canvas.line(box.minX() - 2, y, box.minX() - LEADER_MM + 1, placed.get(i));
             canvas.textEnding(box.minX() - LEADER_MM, placed.get(i) - text / 2, text,
-                    words(station, station.positionMm() - outline.minY()));
+                    words(outline, station, format));
         }
     }
 
-    private String words(Station station, double distanceMm) {
-        return station.what() + "   " + format.length(Length.ofMm(distanceMm));
+    private static String words(Bounds outline, Station station, ShopFormat format) {
+        double zero = station.along() == Station.Side.BOTTOM ? outline.minX() : outline.minY();
+        return station.what() + "   " + format.length(Length.ofMm(station.positionMm() - zero));
     }
 }

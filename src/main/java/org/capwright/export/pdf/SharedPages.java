@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.capwright.drawing.Drawing;
 import org.capwright.drawing.Label;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
-/** Small patterns at true size, several on a page, in rows. */
+/** Small patterns at true size, several on a page: in rows, and under each other where a row has room. */
 final class SharedPages {
     private static final double GAP_MM = 8;
     private static final double TEXT_MM = 2.4;
@@ -21,22 +23,46 @@ final class SharedPages {
     /**
      * A small pattern.
      *
+     * @param part name of the part it belongs to
      * @param captions lines above it
      * @param drawing the drawing it is a part of
      * @param window which part
      */
-    record Item(List<String> captions, Drawing drawing, Bounds window) {
+    record Item(String part, List<String> captions, Drawing drawing, Bounds window) {
         double heightMm() {
             return window.height() + captions.size() * LINE_MM + 2;
         }
     }
 
+    /**
+     * A page and what is on it.
+     *
+     * @param page the page
+     * @param parts names of the parts whose patterns are on it
+     */
+    record Shared(PrintPage page, Set<String> parts) {
+    }
+
     private record Placed(Item item, double x, double top) {
     }
 
-    /** A row: items side by side below a height, none taller than the first. */
+    /** Items under each other, none wider than the first. */
+    private static final class Column {
+        private final double x;
+        private final double widthMm;
+        private double top;
+
+        Column(double x, double top, double widthMm) {
+            this.x = x;
+            this.top = top;
+            this.widthMm = widthMm;
+        }
+    }
+
+    /** A row of columns side by side below a height, none taller than its first item. */
     private static final class Row {
         private final List<Placed> placed = new ArrayList<>();
+        private final List<Column> columns = new ArrayList<>();
         private final double top;
         private final double heightMm;
         private double x;
@@ -48,11 +74,18 @@ final class SharedPages {
         }
 
         boolean add(Item item, double widthMm, double right) {
-            if (item.heightMm() > heightMm || !placed.isEmpty() && x + widthMm > right) {
-                return false;
+            Column column = columns.stream().filter(one -> widthMm <= one.widthMm && one.top - item.heightMm() >= top - heightMm)
+                    .findFirst().orElse(null);
+            if (column == null) {
+                if (item.heightMm() > heightMm || !columns.isEmpty() && x + widthMm > right) {
+                    return false;
+                }
+                column = new Column(x, top, widthMm);
+                columns.add(column);
+                x += widthMm + GAP_MM;
             }
-            placed.add(new Placed(item, x, top));
-            x += widthMm + GAP_MM;
+            placed.add(new Placed(item, column.x, column.top));
+            column.top -= item.heightMm() + GAP_MM;
             return true;
         }
     }
@@ -64,13 +97,13 @@ final class SharedPages {
     }
 
     /** The pages: the tallest first, each in the first row that has room for it. */
-    static List<PrintPage> pages(List<Item> items, Paper paper, Typeface typeface) throws IOException {
+    static List<Shared> pages(List<Item> items, Paper paper, Typeface typeface) throws IOException {
         return pages(items, paper, typeface, "small patterns, true size",
                 "each with its part, number to cut, metal, thickness and the face that is up");
     }
 
     /** The same under a title of their own. */
-    static List<PrintPage> pages(List<Item> items, Paper paper, Typeface typeface, String title,
+    static List<Shared> pages(List<Item> items, Paper paper, Typeface typeface, String title,
             String subtitle) throws IOException {
         Bounds area = PageFrame.area(paper.widthMm(), paper.heightMm());
         List<List<Row>> pages = new ArrayList<>();
@@ -81,8 +114,9 @@ final class SharedPages {
                 newRow(pages, item, area).add(item, width, area.maxX());
             }
         }
-        return pages.stream().map(rows -> page(rows.stream().flatMap(row -> row.placed.stream()).toList(), paper, title,
-                subtitle)).toList();
+        return pages.stream().map(rows -> rows.stream().flatMap(row -> row.placed.stream()).toList())
+                .map(placed -> new Shared(page(placed, paper, title, subtitle),
+                        placed.stream().map(one -> one.item().part()).collect(Collectors.toSet()))).toList();
     }
 
     private static Row newRow(List<List<Row>> pages, Item item, Bounds area) {

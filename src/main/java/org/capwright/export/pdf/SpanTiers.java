@@ -10,6 +10,8 @@ import java.util.List;
  */
 final class SpanTiers {
     private static final double CLEAR_MM = 1.2;
+    /** Between values that stand beside their lines, one after the other: nearer, they would be read as one. */
+    private static final double APART_MM = 7;
     private static final double ARROWS = 3 * DrawingStyle.ARROW_MM;
     private static final double TAIL_MM = DrawingStyle.ARROW_MM + 2.5;
     private static final int MOST_TIERS = 60;
@@ -39,6 +41,10 @@ final class SpanTiers {
 
         private double most() {
             return Math.max(textFrom + wanted.textMm(), lineTo);
+        }
+
+        private boolean outside() {
+            return textFrom >= wanted.to() || textFrom + wanted.textMm() <= wanted.from();
         }
     }
 
@@ -115,7 +121,8 @@ final class SpanTiers {
 
     /** Shares room on the same tier, or has an extension line through the other's value. */
     private static boolean touches(Placed here, Placed other) {
-        if (here.tier == other.tier && here.least() < other.most() + CLEAR_MM && other.least() < here.most() + CLEAR_MM) {
+        double apart = here.outside() || other.outside() ? APART_MM : CLEAR_MM;
+        if (here.tier == other.tier && here.least() < other.most() + apart && other.least() < here.most() + apart) {
             return true;
         }
         Placed nearer = here.tier < other.tier ? here : other;

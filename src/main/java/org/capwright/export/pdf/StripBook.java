@@ -23,6 +23,8 @@ public final class StripBook {
     private static final double PITCH_MM = 3.7;
     private static final double TITLE_MM = 5;
     private static final double CROSS_MM = 2.5;
+    private static final double CROSS_CLEAR_MM = CROSS_MM + 0.7;
+    private static final double CROSS_STEP_MM = 0.5;
     private static final double AROUND_MM = 12;
     private static final double NUMBER_MM = 1.8;
     private static final double GAP_MM = 4;
@@ -68,23 +70,28 @@ public final class StripBook {
         }
     }
 
-    /** A tile of a strip on its row. */
-    private record Row(StationStrip strip, Tile tile) {
+    /** A tile of a strip on its row: the row's upper edge and height. */
+    private record Row(StationStrip strip, Tile tile, double top, double heightMm) {
     }
 
-    private List<PrintPage> pages(List<StationStrip> strips, Typeface typeface) throws IOException {
-        double height = rowMm(strips, typeface);
-        int perPage = perPage(area, height);
-        List<Row> rows = strips.stream().flatMap(strip -> tiles(strip).stream().map(tile -> new Row(strip, tile))).toList();
+    private List<PrintPage> pages(List<StationStrip> strips, Typeface typeface) {
         List<PrintPage> pages = new ArrayList<>();
-        for (int first = 0; first < rows.size(); first += perPage) {
-            pages.add(page(rows.subList(first, Math.min(rows.size(), first + perPage)), height));
+        List<Row> page = new ArrayList<>();
+        double top = area.maxY();
+        for (StationStrip strip : strips) {
+            for (Tile tile : tiles(strip)) {
+                double height = rowMm(strip, tile, typeface);
+                if (top - height < area.minY() && !page.isEmpty()) {
+                    pages.add(page(List.copyOf(page)));
+                    page.clear();
+                    top = area.maxY();
+                }
+                page.add(new Row(strip, tile, top, height));
+                top -= height + GAP_MM;
+            }
         }
+        pages.add(page(List.copyOf(page)));
         return pages;
-    }
-
-    private static int perPage(Bounds area, double rowMm) {
-        return Math.max(1, (int) Math.floor((area.height() + GAP_MM) / (rowMm + GAP_MM)));
     }
 
     private List<Tile> tiles(StationStrip strip) {
@@ -98,28 +105,26 @@ public final class StripBook {
         return tiles;
     }
 
-    private double rowMm(List<StationStrip> strips, Typeface typeface) throws IOException {
-        double longest = 0;
-        for (StationStrip strip : strips) {
-            for (StationStrip.Mark mark : strip.marks()) {
-                longest = Math.max(longest, typeface.widthMm(TEXT_MM, words(mark)));
-            }
-        }
+    private double rowMm(StationStrip strip, Tile tile, Typeface typeface) {
+        double longest = owned(strip, tile).stream().mapToDouble(mark -> typeface.widthMm(TEXT_MM, words(mark))).max().orElse(0);
         return TITLE_MM + TICK_MM + LEADER_MM + longest + 1;
+    }
+
+    /** The marks that are named on a tile. */
+    private static List<StationStrip.Mark> owned(StationStrip strip, Tile tile) {
+        return strip.marks().stream().filter(mark -> tile.owns(mark.atMm())).toList();
     }
 
     private String words(StationStrip.Mark mark) {
         return format.length(Length.ofMm(mark.atMm())) + "  " + mark.what();
     }
 
-    private PrintPage page(List<Row> rows, double rowMm) {
+    private PrintPage page(List<Row> rows) {
         return new PrintPage(widthMm, heightMm, "Station strips, true size",
                 "lay tiles by their crosses; distances run from each strip's"
                 + " left end; paper adds about 0.3 mm to a whole turn", (canvas, box) -> {
-                    double top = box.maxY();
                     for (Row row : rows) {
-                        paint(canvas, row.strip(), row.tile(), box.minX() + 1, top, rowMm);
-                        top -= rowMm + GAP_MM;
+                        paint(canvas, row.strip(), row.tile(), box.minX() + 1, row.top(), row.heightMm());
                     }
                 });
     }
@@ -135,11 +140,27 @@ public final class StripBook {
         ticks(canvas, strip, tile, x, base);
         labels(canvas, strip, tile, x, base);
         if (tile.number() > 1) {
-            cross(canvas, x + tile.fromMm() + OVERLAP_MM / 2, base + TICK_MM / 2, tile.number() - 1);
+            cross(canvas, x + crossMm(strip, tile.fromMm() + OVERLAP_MM / 2), base + TICK_MM / 2, tile.number() - 1);
         }
         if (tile.number() < tile.count()) {
-            cross(canvas, x + tile.toMm() - OVERLAP_MM / 2, base + TICK_MM / 2, tile.number());
+            cross(canvas, x + crossMm(strip, tile.toMm() - OVERLAP_MM / 2), base + TICK_MM / 2, tile.number());
         }
+    }
+
+    /** Where a cross stands: in the middle of an overlap, or as near to it as keeps it off the stations' lines. */
+    private static double crossMm(StationStrip strip, double middleMm) {
+        double best = middleMm;
+        double most = OVERLAP_MM / 2 - CROSS_MM;
+        for (double off = 0; off <= most && room(strip, best) < CROSS_CLEAR_MM; off += CROSS_STEP_MM) {
+            for (double at : new double[] {middleMm - off, middleMm + off}) {
+                best = room(strip, at) > room(strip, best) + 1e-9 ? at : best;
+            }
+        }
+        return best;
+    }
+
+    private static double room(StationStrip strip, double atMm) {
+        return strip.marks().stream().mapToDouble(mark -> Math.abs(mark.atMm() - atMm)).min().orElse(Double.MAX_VALUE);
     }
 
     private static void ticks(Canvas canvas, StationStrip strip, Tile tile, double x, double base) throws IOException {
@@ -152,7 +173,7 @@ public final class StripBook {
     }
 
     private void labels(Canvas canvas, StationStrip strip, Tile tile, double x, double base) throws IOException {
-        List<StationStrip.Mark> marks = strip.marks().stream().filter(mark -> tile.owns(mark.atMm())).toList();
+        List<StationStrip.Mark> marks = owned(strip, tile);
         List<Double> wanted = marks.stream().map(mark -> x + mark.atMm()).toList();
         List<Double> placed = LabelSpread.within(LabelSpread.spread(wanted, PITCH_MM), PITCH_MM, area.minX() + PITCH_MM / 2,
                 area.maxX() - PITCH_MM / 2);

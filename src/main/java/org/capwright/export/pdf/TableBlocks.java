@@ -10,6 +10,7 @@ final class TableBlocks {
     private static final double TEXT_MM = 2.3;
     private static final double LINE_MM = 3.9;
     private static final double PAD_MM = 1.2;
+    private static final double BETWEEN_MM = 2.4;
     private static final double RULED_EXTRA_MM = 0.6;
 
     private TableBlocks() {
@@ -42,11 +43,6 @@ final class TableBlocks {
     }
 
     private record Row(List<Double> shares, List<String> cells, Optional<Block> repeated, boolean ruled) implements Block {
-        @Override
-        public boolean heads() {
-            return repeated.isEmpty();
-        }
-
         @Override
         public double heightMm(Typeface typeface, double widthMm) throws IOException {
             int most = 1;
@@ -84,8 +80,14 @@ final class TableBlocks {
             }
         }
 
-        private List<String> cell(Typeface typeface, int index, double widthMm) throws IOException {
-            return Block.lines(typeface, TEXT_MM, cells.get(index), shares.get(index) * widthMm - (ruled ? 2 : 1) * PAD_MM);
+        private List<String> cell(Typeface typeface, int index, double widthMm) {
+            return LineBreaks.of(typeface, TEXT_MM, cells.get(index), shares.get(index) * widthMm - BETWEEN_MM);
+        }
+
+        /** A head stays with the first row. */
+        @Override
+        public boolean keepsWithNext() {
+            return repeated.isEmpty();
         }
     }
 }

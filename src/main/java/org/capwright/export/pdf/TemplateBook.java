@@ -7,7 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.capwright.blank.Blank;
 import org.capwright.export.JobTag;
 import org.capwright.export.Sheets;
@@ -28,7 +31,7 @@ public final class TemplateBook {
     private final ShopFormat format;
     private final List<PrintPage> pages = new ArrayList<>();
     private final List<SharedPages.Item> small = new ArrayList<>();
-    private final Map<String, String> where = new LinkedHashMap<>();
+    private final Map<String, SortedSet<Integer>> where = new LinkedHashMap<>();
 
     private TemplateBook(List<Blank> blanks, Paper paper, boolean whole, ShopFormat format) {
         this.blanks = blanks;
@@ -76,23 +79,29 @@ public final class TemplateBook {
     private void collect(Typeface typeface) throws IOException {
         for (Blank blank : blanks) {
             int first = pages.size();
-            add(blank);
-            where.put(blank.name(), pagesFrom(first));
+            add(blank, typeface);
+            IntStream.range(first, pages.size()).forEach(index -> note(blank.name(), index));
         }
-        int first = pages.size();
-        pages.addAll(SharedPages.pages(small, paper, typeface));
-        where.replaceAll((name, there) -> there.isEmpty() ? pagesFrom(first) : there);
+        for (SharedPages.Shared shared : SharedPages.pages(small, paper, typeface)) {
+            shared.parts().forEach(part -> note(part, pages.size()));
+            pages.add(shared.page());
+        }
     }
 
-    private void add(Blank blank) {
+    /** Pages are numbered from 1, with the first page before them. */
+    private void note(String part, int index) {
+        where.computeIfAbsent(part, name -> new TreeSet<>()).add(index + 2);
+    }
+
+    private void add(Blank blank, Typeface typeface) {
         if (SharedPages.fits(blank.drawing().bounds(), paper)) {
-            small.add(new SharedPages.Item(captions(blank), blank.drawing(), blank.drawing().bounds()));
+            small.add(new SharedPages.Item(blank.name(), captions(blank), blank.drawing(), blank.drawing().bounds()));
         } else if (blank.detailsOnly() && !whole) {
-            pages.add(DimensionedPage.of(blank, Optional.empty(), paper, format, subtitle(blank)));
+            pages.add(DimensionedPage.of(blank, Optional.empty(), paper, typeface, format, subtitle(blank)));
             details(blank);
         } else {
             Tiling tiling = paper == Paper.ONE ? TilePages.onePage(blank) : TilePages.tiling(blank, paper);
-            pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, format,
+            pages.add(DimensionedPage.of(blank, Optional.of(tiling).filter(t -> t.tiles().size() > 1), paper, typeface, format,
                     subtitle(blank)));
             pages.addAll(TilePages.pages(blank, tiling, subtitle(blank)));
         }
@@ -109,7 +118,7 @@ public final class TemplateBook {
                     .collect(Collectors.joining(", "));
             List<String> captions = List.of(blank.name() + ": " + name + alike,
                     middles, "cut " + blank.quantity() + ", " + Sheets.name(blank.sheet(), format) + ", " + blank.faceUp());
-            small.add(new SharedPages.Item(captions, blank.drawing(), details.get(0).window()));
+            small.add(new SharedPages.Item(blank.name(), captions, blank.drawing(), details.get(0).window()));
         });
     }
 
@@ -123,11 +132,20 @@ public final class TemplateBook {
                 + blank.grain().words();
     }
 
-    /** Pages as they will be numbered, with the first page before them. */
-    private String pagesFrom(int index) {
-        int first = index + 2;
-        int last = pages.size() + 1;
-        return last < first ? "" : first == last ? Integer.toString(first) : first + " to " + last;
+    /** Numbers in words: runs of three and more as {@code 4 to 10}. */
+    static String words(SortedSet<Integer> numbers) {
+        List<String> words = new ArrayList<>();
+        List<Integer> all = List.copyOf(numbers);
+        for (int i = 0; i < all.size(); i++) {
+            int last = i;
+            while (last + 1 < all.size() && all.get(last + 1) == all.get(last) + 1) {
+                last++;
+            }
+            boolean run = last > i + 1;
+            words.add(run ? all.get(i) + " to " + all.get(last) : Integer.toString(all.get(i)));
+            i = run ? last : i;
+        }
+        return String.join(", ", words);
     }
 
     private List<PrintPage> withFirstPage(Typeface typeface) throws IOException {
@@ -137,8 +155,8 @@ public final class TemplateBook {
         blocks.add(Block.Paragraph.plain("Full lines are cut. Dash-dot lines are bent, and are the middle of the bend. Thin lines are"
                 + " marked. Tiles overlap: lay crosses with the same number on each other."));
         List<List<String>> rows = blanks.stream().map(blank -> List.of(blank.name(), Integer.toString(blank.quantity()),
-                Sheets.name(blank.sheet(), format), size(blank), where.get(blank.name()))).toList();
-        blocks.addAll(TableBlocks.of(List.of(0.2, 0.06, 0.27, 0.36, 0.11), List.of("part", "cut", "from", "blank size", "pages"),
+                Sheets.name(blank.sheet(), format), size(blank), words(where.get(blank.name())))).toList();
+        blocks.addAll(TableBlocks.of(List.of(0.19, 0.06, 0.28, 0.35, 0.12), List.of("part", "cut", "from", "blank size", "pages"),
                 rows));
         List<PrintPage> all = new ArrayList<>(Flow.pages(blocks, paper, "True-size templates", "what is on which page",
                 typeface));

@@ -8,8 +8,9 @@ import org.capwright.geom.Bounds;
  * A line of work with a box to tick.
  *
  * @param text what to do
+ * @param keepsWithNext whether a page must not end after it
  */
-record TickBlock(String text) implements Block {
+record TickBlock(String text, boolean keepsWithNext) implements Block {
     private static final double TEXT_MM = 2.4;
     private static final double LINE_MM = 4.2;
     private static final double BOX_MM = 3;
@@ -32,7 +33,7 @@ record TickBlock(String text) implements Block {
         }
     }
 
-    private List<String> lines(Typeface typeface, double widthMm) throws IOException {
-        return Block.lines(typeface, TEXT_MM, text, widthMm - INDENT_MM);
+    private List<String> lines(Typeface typeface, double widthMm) {
+        return LineBreaks.of(typeface, TEXT_MM, text, widthMm - INDENT_MM);
     }
 }

@@ -21,7 +21,7 @@ record Book(Cap cap, List<Blank> blanks, JobTag tag, List<Sheet> sheets) {
     private static final double MM_PER_POINT = 25.4 / 72;
 
     /** A page read back. */
-    record Sheet(int number, double widthMm, double heightMm, String text, List<PageReading.Piece> pieces) {
+    record Sheet(int number, double widthMm, double heightMm, String text, List<PageStrokes.Piece> pieces) {
         /** The title, the first line of the page. */
         String title() {
             return text.lines().findFirst().orElse("");
@@ -50,7 +50,7 @@ record Book(Cap cap, List<Blank> blanks, JobTag tag, List<Sheet> sheets) {
                 stripper.setEndPage(i + 1);
                 var box = document.getPage(i).getMediaBox();
                 sheets.add(new Sheet(i + 1, box.getWidth() * MM_PER_POINT, box.getHeight() * MM_PER_POINT,
-                        stripper.getText(document), PageReading.of(document.getPage(i))));
+                        stripper.getText(document), PageStrokes.pieces(document.getPage(i))));
             }
         }
         return sheets;

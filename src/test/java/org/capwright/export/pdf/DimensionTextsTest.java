@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.capwright.blank.Blanks;
 import org.capwright.blank.Writing;
 import org.capwright.export.JobTag;
@@ -36,30 +38,32 @@ class DimensionTextsTest {
         Path file = folder.resolve("templates.pdf");
         TemplateBook.write(file, Blanks.of(cap), paper, true, JobTag.of(cap.job(), "0123abcd", List.of()), Writing.of(cap).format());
         List<Book.Sheet> sheets = Book.read(file);
-        List<List<Words.Line>> pages = Words.of(file);
         int dimensioned = 0;
-        for (int i = 0; i < pages.size(); i++) {
-            if (sheets.get(i).title().contains("dimensions")) {
-                dimensioned++;
-                page(sheets.get(i), pages.get(i), paper + ", " + diameter + ", " + leaves + " leaves");
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            for (int i = 0; i < sheets.size(); i++) {
+                if (sheets.get(i).title().contains("dimensions")) {
+                    dimensioned++;
+                    page(sheets.get(i), Texts.of(document, i + 1), paper + ", " + diameter + ", " + leaves + " leaves");
+                }
             }
         }
         assertThat(dimensioned).isPositive();
     }
 
-    private static void page(Book.Sheet sheet, List<Words.Line> lines, String which) {
+    private static void page(Book.Sheet sheet, List<Texts.Text> lines, String which) {
         Bounds paper = new Bounds(EDGE_MM, EDGE_MM, sheet.widthMm() - EDGE_MM, sheet.heightMm() - EDGE_MM);
         for (int i = 0; i < lines.size(); i++) {
-            Words.Line line = lines.get(i);
+            Texts.Text line = lines.get(i);
             Bounds box = line.box();
             assertThat(box.minX() >= paper.minX() && box.maxX() <= paper.maxX() && box.minY() >= paper.minY() && box.maxY() <= paper.maxY())
                     .as("%s on the paper: %s, page %d, %s", line, which, sheet.number(), sheet.title()).isTrue();
-            if (!line.text().contains("100 mm") && !line.text().contains("4 in")) {
+            if (!line.words().contains("100 mm") && !line.words().contains("4 in")) {
                 assertThat(BARS).as("%s off the scale bars: %s, page %d", line, which, sheet.number()).noneMatch(box::intersects);
             }
-            for (Words.Line other : lines.subList(0, i)) {
+            for (Texts.Text other : lines.subList(0, i)) {
                 // the tiles' names lie under the drawing
-                if (!line.text().matches("[A-Z]\\d+|blank, not printed") && !other.text().matches("[A-Z]\\d+|blank, not printed")) {
+                if (!line.words().matches("[A-Z]\\d+|empty, not printed") && !other.words()
+                        .matches("[A-Z]\\d+|empty, not printed")) {
                     assertThat(box.grown(-TOUCH_MM).intersects(other.box().grown(-TOUCH_MM)))
                             .as("%s over %s: %s, page %d, %s", line, other, which, sheet.number(), sheet.title()).isFalse();
                 }

@@ -63,7 +63,7 @@ class EveryPageTest {
                     && sheet.text().contains(blank.sheet().metal().word()) && sheet.text().contains(thickness)
                     && sheet.text().contains(blank.faceUp()));
         }
-        for (Book.Sheet sheet : book.titled("leaf 1")) {
+        for (Book.Sheet sheet : book.titled("Leaf 1")) {
             assertThat(sheet.text()).contains("cut 2").contains("galvanized 20 ga (0.0396 in)").contains("top face up");
         }
     }

@@ -62,7 +62,7 @@ class NestBookTest {
         Matcher scale = SCALE.matcher(words.stream().collect(Collectors.joining("\n")));
         assertThat(scale.find()).isTrue();
         double by = Double.parseDouble(scale.group(1));
-        List<Strokes.Line> lines = Strokes.of(document.getPage(index)).lines();
+        List<PageStrokes.Line> lines = PageStrokes.lines(document.getPage(index));
         assertThat(lines).anyMatch(line -> Math.abs(line.from().distance(line.to()) - layout.size().lengthMm() / by) < 0.01);
         assertThat(lines).anyMatch(line -> Math.abs(line.from().distance(line.to()) - layout.size().widthMm() / by) < 0.01);
         for (Placement one : layout.placements()) {

@@ -18,10 +18,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** On no page of any demo does writing lie on other writing or on a line, or off the printable paper. */
+/**
+ * On no page of any demo does writing lie on other writing or on a line, run into its neighbour, or leave the printable
+ * paper.
+ */
 class NoOverlapTest {
     private static final double TOUCH_MM = 0.1;
     private static final double EDGE_MM = 5;
+    /** A word space of the largest writing is half as wide. */
+    private static final double GAP_MM = 1.2;
 
     @TempDir
     private Path folder;
@@ -60,9 +65,11 @@ class NoOverlapTest {
                 canvas.pen(0.2, 0);
                 canvas.line(50, 95, 70, 107);
                 canvas.text(210, 120, 3, "far out");
+                canvas.text(60, 60, 3, "a cell");
+                canvas.text(60 + canvas.width(3, "a cell") + 0.8, 60, 3, "its neighbour");
             })), file);
         }
-        assertThat(overlaps(file)).hasSize(3);
+        assertThat(overlaps(file)).hasSize(4);
     }
 
     static List<String> overlaps(Path file) throws IOException {
@@ -71,13 +78,15 @@ class NoOverlapTest {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 String where = file.getFileName() + " page " + page + ": ";
                 List<Texts.Text> texts = Texts.of(document, page);
-                List<Strokes.Line> lines = Strokes.of(document.getPage(page - 1)).lines();
+                List<PageStrokes.Line> lines = PageStrokes.lines(document.getPage(page - 1));
                 double width = document.getPage(page - 1).getMediaBox().getWidth() * 25.4 / 72;
                 double height = document.getPage(page - 1).getMediaBox().getHeight() * 25.4 / 72;
                 for (int i = 0; i < texts.size(); i++) {
                     Texts.Text text = texts.get(i);
                     texts.subList(0, i).stream().filter(other -> text.overlaps(other, TOUCH_MM))
                             .forEach(other -> found.add(where + text.words() + " on " + other.words()));
+                    texts.stream().filter(other -> other != text && text.runsInto(other, GAP_MM))
+                            .forEach(other -> found.add(where + text.words() + " runs into " + other.words()));
                     lines.stream().filter(line -> text.crossedBy(line.from(), line.to(), TOUCH_MM)).limit(1)
                             .forEach(line -> found.add(where + text.words() + " on a line from " + line.from() + " to "
                                     + line.to()));

@@ -33,7 +33,7 @@ class OtherReaderTest {
         assumeTrue(there, "pdftocairo (poppler-utils) is not on the path: the second reader is left out");
         Book book = Book.kiln(folder, Paper.ONE, false, Map.of());
         Leaf leaf = book.cap().leaves().get(0);
-        Book.Sheet sheet = book.titled("leaf 1, true size").get(0);
+        Book.Sheet sheet = book.titled("Leaf 1, true size").get(0);
         String page = Integer.toString(sheet.number());
         Path svg = folder.resolve("page.svg");
         Process process = new ProcessBuilder("pdftocairo", "-svg", "-f", page, "-l", page, folder.resolve("templates-ONE.pdf").toString(),

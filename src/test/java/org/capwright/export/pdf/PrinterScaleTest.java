@@ -40,7 +40,7 @@ class PrinterScaleTest {
                 var box = document.getPage(i).getMediaBox();
                 boolean wide = box.getWidth() > box.getHeight();
                 lying += wide ? 1 : 0;
-                bars(Strokes.of(document.getPage(i)).lines(), wide ? 1.0025 : 0.996, wide ? 0.996 : 1.0025, i + 1);
+                bars(PageStrokes.lines(document.getPage(i)), wide ? 1.0025 : 0.996, wide ? 0.996 : 1.0025, i + 1);
                 assertThat(Texts.of(document, i + 1).stream().map(Texts.Text::words)).contains("for printer office",
                         wide ? "drawn x -0.25 %, y +0.40 %" : "drawn x +0.40 %, y -0.25 %");
             }
@@ -48,7 +48,7 @@ class PrinterScaleTest {
         assertThat(lying).isPositive();
     }
 
-    private static void bars(List<Strokes.Line> lines, double printsX, double printsY, int page) {
+    private static void bars(List<PageStrokes.Line> lines, double printsX, double printsY, int page) {
         for (double bar : new double[] {100, 101.6}) {
             assertThat(lines).as("bar across, page " + page)
                     .anyMatch(line -> Math.abs(line.dx() * printsX - bar) < 0.01 && Math.abs(line.dy()) < 1e-3);
@@ -73,7 +73,7 @@ class PrinterScaleTest {
                 Path file = folder.resolve("check.pdf");
                 PrinterPage.write(file, paper, units);
                 try (PDDocument document = Loader.loadPDF(file.toFile())) {
-                    List<Strokes.Line> lines = Strokes.of(document.getPage(0)).lines();
+                    List<PageStrokes.Line> lines = PageStrokes.lines(document.getPage(0));
                     double across = PrinterPage.across(paper, units).mm();
                     double along = PrinterPage.along(paper, units).mm();
                     assertThat(across).isGreaterThan(150);

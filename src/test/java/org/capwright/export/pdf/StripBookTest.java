@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.capwright.blank.StationStrip;
 import org.capwright.blank.StationStrips;
 import org.capwright.blank.Writing;
+import org.capwright.export.Demos;
 import org.capwright.export.JobTag;
 import org.capwright.part.Cap;
 import org.capwright.part.Jobs;
@@ -78,16 +79,54 @@ class StripBookTest {
         }
     }
 
+    /** By crosses of the same number, tiles lie where the strip's length says; no cross lies on a station's line. */
+    @Test
+    void tilesLieByTheirCrossesOffTheStations() throws IOException {
+        for (StationStrip strip : StationStrips.of(Demos.cap("grain-dryer-hall"))) {
+            Path file = folder.resolve("strip.pdf");
+            StripBook.write(file, List.of(strip), PrintSetup.of(Paper.LETTER), new JobTag("job", "", "0123abcd", List.of()),
+                    Writing.of(cap).format());
+            int crosses = 0;
+            double start = 0;
+            double waiting = Double.NaN;
+            try (PDDocument document = Loader.loadPDF(file.toFile())) {
+                for (int page = 0; page < document.getNumberOfPages(); page++) {
+                    List<PageStrokes.Line> lines = PageStrokes.lines(document.getPage(page));
+                    for (PageStrokes.Line base : bases(lines)) {
+                        List<Double> level = lines.stream().filter(line -> Math.abs(line.dx() - 5) < 0.01 && line.dy() < 0.01
+                                && Math.abs(line.from().y() - base.from().y() - StripBook.TICK_MM / 2) < 0.01)
+                                .map(line -> (line.from().x() + line.to().x()) / 2 - base.from().x()).sorted().toList();
+                        if (!Double.isNaN(waiting)) {
+                            assertThat(start + level.get(0)).as(strip.name()).isCloseTo(waiting, within(0.02));
+                        }
+                        for (double at : level) {
+                            double here = start + at;
+                            crosses++;
+                            assertThat(strip.marks()).as(strip.name() + " " + strip.face())
+                                    .allMatch(mark -> Math.abs(mark.atMm() - here) > 1.5);
+                        }
+                        waiting = level.isEmpty() ? Double.NaN : start + level.get(level.size() - 1);
+                        start += base.dx() - Tiling.OVERLAP_MM;
+                    }
+                }
+            }
+            assertThat(crosses).isGreaterThan(10);
+        }
+    }
+
+    /** The lower edges of the tiles of a page, from the top. */
+    private static List<PageStrokes.Line> bases(List<PageStrokes.Line> lines) {
+        return lines.stream().filter(line -> Math.abs(line.penMm() - DrawingStyle.WIDE_MM) < 0.01 && line.dy() < 0.01)
+                .sorted(Comparator.comparingDouble(line -> -line.from().y())).toList();
+    }
+
     private static List<Double> stations(Path file) throws IOException {
         List<Double> stations = new ArrayList<>();
         double start = 0;
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
             for (int page = 0; page < document.getNumberOfPages(); page++) {
-                List<Strokes.Line> lines = Strokes.of(document.getPage(page)).lines();
-                List<Strokes.Line> bases = lines.stream().filter(line -> Math.abs(line.penMm() - DrawingStyle.WIDE_MM) < 0.01
-                        && line.dy() < 0.01)
-                        .sorted(Comparator.comparingDouble(line -> -line.from().y())).toList();
-                for (Strokes.Line base : bases) {
+                List<PageStrokes.Line> lines = PageStrokes.lines(document.getPage(page));
+                for (PageStrokes.Line base : bases(lines)) {
                     double left = base.from().x();
                     double from = start;
                     lines.stream().filter(line -> Math.abs(line.dy() - StripBook.TICK_MM) < 0.01 && line.dx() < 0.01

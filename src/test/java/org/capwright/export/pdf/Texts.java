@@ -7,13 +7,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.apache.pdfbox.util.Matrix;
+import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
 /** Lines of writing on a page as they were shown, in millimetres from the lower left corner, whichever way they run. */
 final class Texts extends PDFTextStripper {
     private static final double MM = 25.4 / 72;
-    /** Height of capitals as a share of the size of type: Liberation Sans, as in the font's own table. */
-    private static final double CAPITALS = 0.729;
+    /** Height of capitals as a share of the size of type: Liberation Sans, 1409 of 2048 in the font's own table OS/2. */
+    private static final double CAPITALS = 1409 / 2048.0;
 
     /** A line of writing: where it begins, which way it runs (length 1), its length, the height of its capitals. */
     record Text(String words, Vec2 at, Vec2 along, double length, double height) {
@@ -21,6 +22,22 @@ final class Texts extends PDFTextStripper {
         Vec2 local(Vec2 p) {
             Vec2 off = p.minus(at);
             return new Vec2(off.dot(along), off.dot(along.left()));
+        }
+
+        /** The upright rectangle round it. */
+        Bounds box() {
+            List<Vec2> corners = corners(0);
+            return new Bounds(corners.stream().mapToDouble(Vec2::x).min().orElseThrow(),
+                    corners.stream().mapToDouble(Vec2::y).min().orElseThrow(),
+                    corners.stream().mapToDouble(Vec2::x).max().orElseThrow(),
+                    corners.stream().mapToDouble(Vec2::y).max().orElseThrow());
+        }
+
+        /** Whether another begins on the same base line so near behind this one that both read as one. */
+        boolean runsInto(Text other, double gapMm) {
+            Vec2 begins = local(other.at);
+            return along.distance(other.along) < 1e-6 && Math.abs(begins.y()) < height / 2 && begins.x() > length / 2
+                    && begins.x() < length + gapMm;
         }
 
         List<Vec2> corners(double shrink) {

@@ -140,7 +140,7 @@ class TilesLaidTogetherTest {
                     BufferedImage picture = renderer.renderImageWithDPI(i, (float) DPI, ImageType.GRAY);
                     double height = document.getPage(i).getMediaBox().getHeight() * 25.4 / 72;
                     Sheet bare = new Sheet(title, picture, height, Map.of());
-                    sheets.add(new Sheet(title, picture, height, crosses(bare, Strokes.of(document.getPage(i)).lines(), texts)));
+                    sheets.add(new Sheet(title, picture, height, crosses(bare, PageStrokes.lines(document.getPage(i)), texts)));
                 }
             }
         }
@@ -151,10 +151,10 @@ class TilesLaidTogetherTest {
      * Crosses: where to look is read from the file, where they are from the picture, their numbers from the writing
      * next to them.
      */
-    private static Map<Integer, Vec2> crosses(Sheet sheet, List<Strokes.Line> lines, List<Texts.Text> texts) {
+    private static Map<Integer, Vec2> crosses(Sheet sheet, List<PageStrokes.Line> lines, List<Texts.Text> texts) {
         Map<Integer, Vec2> crosses = new HashMap<>();
         List<Texts.Text> numbers = texts.stream().filter(text -> text.words().matches("\\d+")).toList();
-        for (Strokes.Line level : lines) {
+        for (PageStrokes.Line level : lines) {
             if (Math.abs(level.dx() - 8) < 0.01 && level.dy() < 0.01) {
                 Vec2 middle = level.from().plus(level.to()).times(0.5);
                 Texts.Text number = numbers.stream().min(Comparator.comparingDouble(text -> text.at().distance(middle)))

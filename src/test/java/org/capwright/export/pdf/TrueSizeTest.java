@@ -30,12 +30,12 @@ class TrueSizeTest {
     void leafRadii(Paper paper) throws IOException {
         Book book = Book.kiln(folder, paper, false, Map.of());
         Leaf leaf = book.cap().leaves().get(0);
-        List<Book.Sheet> tiles = book.titled("leaf 1").stream().filter(s -> s.title().contains("true size")).toList();
+        List<Book.Sheet> tiles = book.titled("Leaf 1").stream().filter(s -> s.title().contains("true size")).toList();
         assertThat(tiles).isNotEmpty();
         for (double radius : new double[] {leaf.shrink().blankRadiusMm(), leaf.curveBendRadiusMm()}) {
             int found = 0;
             for (Book.Sheet tile : tiles) {
-                for (List<PageReading.Piece> arc : arcs(tile.pieces())) {
+                for (List<PageStrokes.Piece> arc : arcs(tile.pieces())) {
                     Circle circle = Circle.through(arc.get(0).from(), arc.get(arc.size() / 2).at(0.5), arc.get(arc.size() - 1).to());
                     if (Math.abs(circle.radius() - radius) < 0.5) {
                         found++;
@@ -48,8 +48,8 @@ class TrueSizeTest {
         }
     }
 
-    private static void onCircle(List<PageReading.Piece> arc, Circle circle) {
-        for (PageReading.Piece piece : arc) {
+    private static void onCircle(List<PageStrokes.Piece> arc, Circle circle) {
+        for (PageStrokes.Piece piece : arc) {
             for (int i = 0; i <= 20; i++) {
                 assertThat(piece.at(i / 20.0).distance(circle.center())).isCloseTo(circle.radius(), within(CURVE_MM));
             }
@@ -57,10 +57,10 @@ class TrueSizeTest {
     }
 
     /** Runs of curves of one path. */
-    private static List<List<PageReading.Piece>> arcs(List<PageReading.Piece> pieces) {
-        List<List<PageReading.Piece>> arcs = new ArrayList<>();
-        List<PageReading.Piece> run = new ArrayList<>();
-        for (PageReading.Piece piece : pieces) {
+    private static List<List<PageStrokes.Piece>> arcs(List<PageStrokes.Piece> pieces) {
+        List<List<PageStrokes.Piece>> arcs = new ArrayList<>();
+        List<PageStrokes.Piece> run = new ArrayList<>();
+        for (PageStrokes.Piece piece : pieces) {
             boolean follows = !run.isEmpty() && !piece.line() && run.get(0).path() == piece.path()
                     && run.get(run.size() - 1).to().distance(piece.from()) < 1e-3;
             if (!follows && !run.isEmpty()) {
@@ -106,7 +106,7 @@ class TrueSizeTest {
         List<Double> spacings = new ArrayList<>();
         for (Book.Sheet sheet : book.sheets()) {
             List<Vec2> middles = new ArrayList<>();
-            for (List<PageReading.Piece> arc : arcs(sheet.pieces())) {
+            for (List<PageStrokes.Piece> arc : arcs(sheet.pieces())) {
                 Circle circle = Circle.through(arc.get(0).from(), arc.get(arc.size() / 3).to(), arc.get(2 * arc.size() / 3).to());
                 if (arc.get(arc.size() - 1).to().distance(arc.get(0).from()) < 1e-3 && Math.abs(circle.radius() - radius) < 0.02) {
                     middles.forEach(other -> spacings.add(other.distance(circle.center())));
@@ -123,8 +123,8 @@ class TrueSizeTest {
         Book book = Book.kiln(folder, Paper.LETTER, false, Map.of());
         List<double[]> spans = new ArrayList<>();
         for (Book.Sheet sheet : book.sheets()) {
-            sheet.pieces().stream().filter(PageReading.Piece::line).map(PageReading.Piece::path).distinct().forEach(path -> {
-                List<PageReading.Piece> one = sheet.pieces().stream().filter(p -> p.path() == path).toList();
+            sheet.pieces().stream().filter(PageStrokes.Piece::line).map(PageStrokes.Piece::path).distinct().forEach(path -> {
+                List<PageStrokes.Piece> one = sheet.pieces().stream().filter(p -> p.path() == path).toList();
                 if (one.size() > 100) {
                     spans.add(new double[] {one.stream().mapToDouble(p -> p.from().x()).min().orElseThrow(),
                             one.stream().mapToDouble(p -> p.from().x()).max().orElseThrow(),
