@@ -142,7 +142,8 @@ public final class FitView extends BorderPane implements Watched {
     public void setWatched(boolean now) {
         desk.watchedProperty().set(now);
         if (now) {
-            Platform.runLater(readings::begin);
+            // what is not laid out yet can't take the focus
+            Platform.runLater(() -> afterLayout(readings::begin));
         }
     }
 
@@ -170,5 +171,19 @@ public final class FitView extends BorderPane implements Watched {
     private List<ReadingPlace> places(Solved solved) {
         SheetLine line = readings.currentProperty().get();
         return line == null ? List.of() : ReadingPlace.of(line, solved.cap());
+    }
+
+    private void afterLayout(Runnable then) {
+        if (getScene() == null) {
+            return;
+        }
+        getScene().addPostLayoutPulseListener(new Runnable() {
+            @Override
+            public void run() {
+                getScene().removePostLayoutPulseListener(this);
+                then.run();
+            }
+        });
+        Platform.requestNextPulse();
     }
 }
