@@ -96,7 +96,7 @@ public final class ClearancePlot {
     }
 
     /**
-     * Draws the plot.
+     * Draws the plot, all but the line at the opening now.
      *
      * @param palette its colours
      */
@@ -111,6 +111,15 @@ public final class ClearancePlot {
         for (Curve curve : curves) {
             curve(g, palette, curve, chosen);
         }
+    }
+
+    /**
+     * Draws the line at the opening now.
+     *
+     * @param palette its colours
+     */
+    public void cursor(Palette palette) {
+        GraphicsContext g = sketch.graphics();
         g.setStroke(palette.accent());
         g.setLineWidth(1.5);
         double now = x(Math.min(stop(), attention.openRadProperty().get()));

@@ -38,7 +38,21 @@ public final class PlanSketch {
     }
 
     /**
-     * Draws the plan.
+     * Draws what stands still: the fixed parts under the leaves.
+     *
+     * @param sketch where
+     * @param solved the cap
+     * @param palette its colours
+     */
+    public static void still(Sketch sketch, Solved solved, Palette palette) {
+        PlanSketch plan = new PlanSketch(sketch, solved.cap(), palette, 0, "");
+        double reach = Math.max(solved.cap().hood().largestRadiusMm(), solved.cap().widthMm() / 2);
+        sketch.look(new Bounds(-reach, -reach, reach, reach), EDGE_PX, palette.paper());
+        plan.fixed();
+    }
+
+    /**
+     * Draws what moves, and what lies over it: leaves, rods, stop bars, and the place of a check.
      *
      * @param sketch where
      * @param solved the cap
@@ -46,11 +60,9 @@ public final class PlanSketch {
      * @param openRad opening of the leaves, radians
      * @param chosen the check whose place is marked, null for none
      */
-    public static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, Check chosen) {
+    public static void moving(Sketch sketch, Solved solved, Palette palette, double openRad, Check chosen) {
         PlanSketch plan = new PlanSketch(sketch, solved.cap(), palette, openRad, "");
-        double reach = Math.max(solved.cap().hood().largestRadiusMm(), solved.cap().widthMm() / 2);
-        sketch.look(new Bounds(-reach, -reach, reach, reach), EDGE_PX, palette.paper());
-        plan.parts();
+        plan.overFixed();
         plan.place(chosen);
     }
 
@@ -69,6 +81,10 @@ public final class PlanSketch {
 
     private void parts() {
         fixed();
+        overFixed();
+    }
+
+    private void overFixed() {
         cap.leaves().forEach(this::leaf);
         cap.rods().forEach(this::rod);
         bars();

@@ -133,7 +133,8 @@ public final class SectionDimensions {
      * @return pixels from the top
      */
     public static double lyingY(Sketch sketch, Dimension d) {
-        return d.row() < 0 ? ROW_PX + 4 : sketch.getHeight() - 6 - (1 - d.row()) * ROW_PX;
+        return d.row() < 0 ? Math.max(ROW_PX + 4, sketch.y(sketch.seen().maxY()) - AWAY_PX - ROW_PX / 2)
+                : Math.min(sketch.getHeight() - 6 - (1 - d.row()) * ROW_PX, sketch.y(sketch.seen().minY()) + AWAY_PX + (d.row() + 1.5) * ROW_PX);
     }
 
     /**
@@ -144,7 +145,7 @@ public final class SectionDimensions {
      * @return pixels from the left
      */
     public static double uprightX(Sketch sketch, Dimension d) {
-        return 16 + d.row() * ROW_PX;
+        return Math.max(16 + d.row() * ROW_PX, sketch.x(sketch.seen().minX()) - AWAY_PX - (2 - d.row()) * ROW_PX);
     }
 
     private String words(Dimension d) {

@@ -24,6 +24,7 @@ import org.capwright.units.ShopFormat;
 /** The section across the rods, to scale, leaves at an opening. Both halves are drawn. */
 public final class SectionSketch {
     private static final double EDGE_PX = 46;
+    private static final double LETTER_PX = 6.6;
 
     private final Sketch sketch;
     private final Cap cap;
@@ -40,21 +41,33 @@ public final class SectionSketch {
     }
 
     /**
-     * Draws the section.
+     * Draws what stands still: the fixed parts and the dimensions.
+     *
+     * @param sketch where
+     * @param solved the cap
+     * @param palette its colours
+     * @param inputPath path of the input whose dimension stands out, may be empty
+     */
+    public static void still(Sketch sketch, Solved solved, Palette palette, String inputPath) {
+        SectionSketch section = new SectionSketch(sketch, solved.cap(), palette, 0, "");
+        double wide = section.cap.hood().largestRadiusMm();
+        sketch.look(new Bounds(-wide, -section.lowest(), wide, section.cap.hood().aboveRimMm()), EDGE_PX, palette.paper());
+        section.fixed();
+        new SectionDimensions(sketch, solved, palette, inputPath).paint();
+    }
+
+    /**
+     * Draws what moves: leaves and rods, and the place of a check.
      *
      * @param sketch where
      * @param solved the cap
      * @param palette its colours
      * @param openRad opening of the leaves, radians
-     * @param inputPath path of the input whose dimension stands out, may be empty
      * @param chosen the check whose place is marked, null for none
      */
-    public static void paint(Sketch sketch, Solved solved, Palette palette, double openRad, String inputPath, Check chosen) {
+    public static void moving(Sketch sketch, Solved solved, Palette palette, double openRad, Check chosen) {
         SectionSketch section = new SectionSketch(sketch, solved.cap(), palette, openRad, "");
-        double wide = section.cap.hood().largestRadiusMm();
-        sketch.look(new Bounds(-wide, -section.lowest(), wide, section.cap.hood().aboveRimMm()), EDGE_PX, palette.paper());
-        section.parts();
-        new SectionDimensions(sketch, solved, palette, inputPath).paint();
+        section.leavesAndRods();
         section.place(chosen, solved.format());
     }
 
@@ -77,6 +90,10 @@ public final class SectionSketch {
 
     private void parts() {
         fixed();
+        leavesAndRods();
+    }
+
+    private void leavesAndRods() {
         cap.leaves().forEach(this::leaf);
         cap.rods().forEach(this::rod);
     }
@@ -192,9 +209,9 @@ public final class SectionSketch {
         g.setLineWidth(2);
         g.strokeOval(sketch.x(at.x()) - 9, sketch.y(at.y()) - 9, 18, 18);
         g.setFill(color);
-        boolean right = sketch.x(at.x()) > sketch.getWidth() * 0.7;
-        g.setTextAlign(right ? TextAlignment.RIGHT : TextAlignment.LEFT);
         String words = chosen.quantity().words(chosen.value(), format) + String.format(Locale.ROOT, ", open %.1f deg", Math.toDegrees(chosen.place().get().openRad()));
+        boolean right = sketch.x(at.x()) + words.length() * LETTER_PX > sketch.getWidth() - EDGE_PX / 2;
+        g.setTextAlign(right ? TextAlignment.RIGHT : TextAlignment.LEFT);
         g.fillText(words, sketch.x(at.x()) + (right ? -12 : 12), sketch.y(at.y()) - 10);
     }
 }

@@ -1,6 +1,7 @@
 package org.capwright.desk.sketch;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.animation.Interpolator;
 import javafx.animation.KeyFrame;
@@ -27,9 +28,13 @@ public final class Sketch extends Pane {
     private static final double PULSE_PX = 45;
     private static final Duration PULSE = Duration.millis(700);
 
-    private final Canvas canvas = new Canvas();
+    private final Canvas ground = new Canvas();
+    private final Canvas top = new Canvas();
     private final Runnable painter;
+    private final Optional<Runnable> mover;
+    private Canvas canvas = ground;
     private boolean stale = true;
+    private Bounds seen = new Bounds(0, 0, 1, 1);
     private double scale = 1;
     private Vec2 origin = Vec2.ZERO;
 
@@ -39,12 +44,30 @@ public final class Sketch extends Pane {
      * @param painter draws everything anew; called when the size changes
      */
     public Sketch(Runnable painter) {
+        this(painter, Optional.empty());
+    }
+
+    /**
+     * A surface with something that moves over what stands still, so that only that is drawn anew while it moves.
+     *
+     * @param painter draws what stands still
+     * @param mover draws what moves; called after the painter, and by {@link #move}
+     */
+    public Sketch(Runnable painter, Runnable mover) {
+        this(painter, Optional.of(mover));
+    }
+
+    private Sketch(Runnable painter, Optional<Runnable> mover) {
         this.painter = painter;
-        getChildren().add(canvas);
+        this.mover = mover;
+        getChildren().add(ground);
+        mover.ifPresent(it -> getChildren().add(top));
         getStyleClass().add("paper");
         setMinSize(120, 90);
-        canvas.widthProperty().bind(widthProperty());
-        canvas.heightProperty().bind(heightProperty());
+        for (Canvas layer : List.of(ground, top)) {
+            layer.widthProperty().bind(widthProperty());
+            layer.heightProperty().bind(heightProperty());
+        }
         widthProperty().addListener(o -> repaint());
         heightProperty().addListener(o -> repaint());
         sceneProperty().addListener(o -> repaintIfStale());
@@ -75,6 +98,7 @@ public final class Sketch extends Pane {
         g.fillRect(0, 0, getWidth(), getHeight());
         double width = Math.max(10, getWidth() - 2 * edgePx);
         double height = Math.max(10, getHeight() - 2 * edgePx);
+        seen = plane;
         scale = Math.min(width / plane.width(), height / plane.height());
         origin = new Vec2(getWidth() / 2 - plane.center().x() * scale, getHeight() / 2 + plane.center().y() * scale);
         g.setFont(Font.font(TEXT_PX));
@@ -94,6 +118,15 @@ public final class Sketch extends Pane {
         scale = pxPerMm;
         origin = originPx;
         g.setFont(Font.font(TEXT_PX));
+    }
+
+    /**
+     * The piece of the plane that was last brought into view.
+     *
+     * @return its bounds, mm
+     */
+    public Bounds seen() {
+        return seen;
     }
 
     /**
@@ -232,7 +265,25 @@ public final class Sketch extends Pane {
         if (stale && inSight()) {
             stale = false;
             painter.run();
+            mover.ifPresent(this::moved);
         }
+    }
+
+    /** Draws what moves anew; what stands still stays. */
+    public void move() {
+        if (!stale && inSight()) {
+            mover.ifPresent(this::moved);
+        } else {
+            repaint();
+        }
+    }
+
+    private void moved(Runnable draw) {
+        canvas = top;
+        graphics().clearRect(0, 0, getWidth(), getHeight());
+        graphics().setFont(Font.font(TEXT_PX));
+        draw.run();
+        canvas = ground;
     }
 
     /** A hidden view of a window stays in its scene, invisible. */

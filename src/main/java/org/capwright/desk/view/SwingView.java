@@ -35,9 +35,9 @@ final class SwingView extends BorderPane {
     private final Session session;
     private final Attention attention;
     private final ObjectProperty<Palette> palette;
-    private final Sketch section = new Sketch(this::paintSection);
-    private final Sketch plan = new Sketch(this::paintPlan);
-    private final Sketch plot = new Sketch(this::paintPlot);
+    private final Sketch section = new Sketch(this::paintSection, this::moveSection);
+    private final Sketch plan = new Sketch(this::paintPlan, this::movePlan);
+    private final Sketch plot = new Sketch(this::paintPlot, this::movePlot);
     private final ClearancePlot curves;
     private final Slider slider = new Slider(0, 90, 0);
     private final Label degrees = new Label();
@@ -175,44 +175,65 @@ final class SwingView extends BorderPane {
             slider.setMax(Math.toDegrees(solved.cap().stopRad()));
             attention.openRadProperty().set(Math.min(attention.openRadProperty().get(), solved.cap().stopRad()));
         }
-        move();
+        tell();
+        paint();
     }
 
-    private void move() {
+    private void tell() {
         double open = Math.toDegrees(attention.openRadProperty().get());
         if (Math.abs(slider.getValue() - open) > 1e-6) {
             slider.setValue(open);
         }
         degrees.setText(String.format(Locale.ROOT, "%.1f deg", open));
-        paint();
     }
 
-    private void paint() {
+    private void move() {
+        tell();
         long began = System.nanoTime();
-        section.repaint();
-        plan.repaint();
-        plot.repaint();
+        section.move();
+        plan.move();
+        plot.move();
         frames.painted(System.nanoTime() - began);
     }
 
+    private void paint() {
+        section.repaint();
+        plan.repaint();
+        plot.repaint();
+    }
+
+    private Optional<Solved> solved() {
+        return Optional.ofNullable(session.solvedProperty().get());
+    }
+
+    private double openRad() {
+        return attention.openRadProperty().get();
+    }
+
     private void paintSection() {
-        Solved solved = session.solvedProperty().get();
-        if (solved != null) {
-            SectionSketch.paint(section, solved, palette.get(), attention.openRadProperty().get(), attention.inputPathProperty().get(), marked(solved));
-        }
+        solved().ifPresent(now -> SectionSketch.still(section, now, palette.get(), attention.inputPathProperty().get()));
+    }
+
+    private void moveSection() {
+        solved().ifPresent(now -> SectionSketch.moving(section, now, palette.get(), openRad(), marked(now)));
     }
 
     private void paintPlan() {
-        Solved solved = session.solvedProperty().get();
-        if (solved != null) {
-            PlanSketch.paint(plan, solved, palette.get(), attention.openRadProperty().get(), marked(solved));
-        }
+        solved().ifPresent(now -> PlanSketch.still(plan, now, palette.get()));
+    }
+
+    private void movePlan() {
+        solved().ifPresent(now -> PlanSketch.moving(plan, now, palette.get(), openRad(), marked(now)));
     }
 
     private void paintPlot() {
-        if (session.solvedProperty().get() != null) {
-            curves.show(session.solvedProperty().get());
+        solved().ifPresent(now -> {
+            curves.show(now);
             curves.paint(palette.get());
-        }
+        });
+    }
+
+    private void movePlot() {
+        solved().ifPresent(now -> curves.cursor(palette.get()));
     }
 }

@@ -204,6 +204,7 @@ public final class Workbench {
         if (view.matches("[0-5]")) {
             tabs.getSelectionModel().select(Integer.parseInt(view));
         }
+        form.begin();
         FrameLog.shown();
     }
 
