@@ -182,7 +182,7 @@ public final class Session {
         problems.set(reading.problems());
         reading.job().ifPresent(job -> {
             try {
-                solved.set(Solved.of(job, shop.stock().valueProperty().get()));
+                solved.set(Solved.of(job, shop.ownStock()));
             } catch (RefusedJobException e) {
                 problems.set(e.problems());
             }

@@ -1,5 +1,6 @@
 package org.capwright.desk.session;
 
+import java.util.Optional;
 import org.capwright.price.RateCard;
 import org.capwright.stock.ShopStock;
 import org.capwright.store.DeskFolder;
@@ -23,5 +24,14 @@ public record Shop(ShopFile<ShopStock> stock, ShopFile<RateCard> rates) {
     public static Shop of(DeskFolder folder) {
         return new Shop(new ShopFile<>(folder.stockFile(), new ShopFile.Form<>(StockFiles.sample(), StockFiles::of, StockFiles::text, JobFiles::read, StockFiles::write)),
                 new ShopFile<>(folder.ratesFile(), new ShopFile.Form<>(RateFiles.sample(), RateFiles::of, RateFiles::text, JobFiles::read, RateFiles::write)));
+    }
+
+    /**
+     * The stock that blanks must fit: none before the shop has put in its own, since a sample proves nothing.
+     *
+     * @return its own stock
+     */
+    public Optional<ShopStock> ownStock() {
+        return stock.sampleProperty().get() ? Optional.empty() : Optional.of(stock.valueProperty().get());
     }
 }

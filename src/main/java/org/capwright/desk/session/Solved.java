@@ -40,16 +40,16 @@ public record Solved(Cap cap, Swing swing, Air air, List<Check> checks, List<Bla
      * Solves a job for the window.
      *
      * @param job the job
-     * @param stock what its blanks are to be cut from
+     * @param stock what its blanks are to be cut from, where the shop has said so
      * @return everything; blanks that fit on no sheet, even in more pieces, are among the checks
      * @throws org.capwright.job.RefusedJobException where no such cap can exist
      */
-    public static Solved of(CapJob job, ShopStock stock) {
+    public static Solved of(CapJob job, Optional<ShopStock> stock) {
         Cap cap = Cap.solve(job);
         Swing swing = Swing.of(cap);
         Air air = Air.of(cap);
         List<Check> checks = new ArrayList<>(Checks.of(cap, swing, air));
-        checks.addAll(StockFit.checks(cap, stock));
+        stock.ifPresent(it -> checks.addAll(StockFit.checks(cap, it)));
         return new Solved(cap, swing, air, Checks.worstFirst(checks), Blanks.of(cap), JobStamp.of(job.text()), Writing.of(job).format());
     }
 

@@ -36,7 +36,7 @@ final class CompareView extends BorderPane {
         compare.disableProperty().bind(desk.comparingProperty());
         HBox bar = new HBox(10, compare, state);
         bar.getStyleClass().add("view-bar");
-        grid.setHgap(16);
+        grid.setHgap(9);
         grid.setVgap(6);
         grid.getStyleClass().add("readings");
         setTop(bar);
@@ -77,10 +77,10 @@ final class CompareView extends BorderPane {
         if (way.fouls() > 0) {
             fouls.getStyleClass().add("verdict-foul");
         }
-        Button type = new Button("Make it so");
+        Button type = new Button("Use");
         type.setMinWidth(Region.USE_PREF_SIZE);
         type.setVisible(!way.variant().typed().isEmpty());
-        type.setAccessibleText("Make it so: " + way.variant().name());
+        type.setAccessibleText("Use it: " + way.variant().name());
         type.setOnAction(event -> session.type(way.variant().typed()));
         Node[] cells = {new Label(new Money(way.price().currency()).of(way.price().total())), new Label(format.mass(way.massKg())),
             new Label(Integer.toString(way.price().plan().sheetCount())), new Label(Measure.LIFT_PRESSURE.quantity().words(way.liftPressurePa(), format)),

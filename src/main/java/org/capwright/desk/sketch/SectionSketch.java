@@ -25,6 +25,7 @@ import org.capwright.units.ShopFormat;
 public final class SectionSketch {
     private static final double EDGE_PX = 46;
     private static final double LETTER_PX = 6.6;
+    private static final double ROOM_PX = 4;
 
     private final Sketch sketch;
     private final Cap cap;
@@ -210,8 +211,8 @@ public final class SectionSketch {
         g.strokeOval(sketch.x(at.x()) - 9, sketch.y(at.y()) - 9, 18, 18);
         g.setFill(color);
         String words = chosen.quantity().words(chosen.value(), format) + String.format(Locale.ROOT, ", open %.1f deg", Math.toDegrees(chosen.place().get().openRad()));
-        boolean right = sketch.x(at.x()) + words.length() * LETTER_PX > sketch.getWidth() - EDGE_PX / 2;
-        g.setTextAlign(right ? TextAlignment.RIGHT : TextAlignment.LEFT);
-        g.fillText(words, sketch.x(at.x()) + (right ? -12 : 12), sketch.y(at.y()) - 10);
+        double room = sketch.getWidth() - words.length() * LETTER_PX - ROOM_PX;
+        g.setTextAlign(TextAlignment.LEFT);
+        g.fillText(words, Math.max(ROOM_PX, Math.min(room, sketch.x(at.x()) + 12)), sketch.y(at.y()) - 12);
     }
 }

@@ -32,7 +32,9 @@ import org.capwright.units.Length;
 
 /** Every blank at true proportions: layers on and off, zoom about the pointer, pan, measure between two points. */
 final class BlanksView extends BorderPane {
-    private static final double EDGE_PX = 40;
+    private static final double EDGE_PX = 30;
+    /** Room for the caption, and for dimensions that their neighbours push up. */
+    private static final double TOP_PX = 66;
     private static final String HINT = "Drag to measure, drag with the right button to move, turn the wheel to zoom, double-click to fit. Point at a dimension to see what it is.";
 
     private final Session session;
@@ -129,9 +131,9 @@ final class BlanksView extends BorderPane {
         }
         Bounds bounds = blank.drawing().bounds();
         double width = Math.max(50, sketch.getWidth() - BlankSketch.ROOM_PX - EDGE_PX);
-        double height = Math.max(50, sketch.getHeight() - BlankSketch.ROOM_PX - EDGE_PX);
+        double height = Math.max(50, sketch.getHeight() - BlankSketch.ROOM_PX - TOP_PX);
         pxPerMm = Math.min(width / bounds.width(), height / bounds.height());
-        originPx = new Vec2(BlankSketch.ROOM_PX + width / 2 - bounds.center().x() * pxPerMm, EDGE_PX + height / 2 + bounds.center().y() * pxPerMm);
+        originPx = new Vec2(BlankSketch.ROOM_PX + width / 2 - bounds.center().x() * pxPerMm, TOP_PX + height / 2 + bounds.center().y() * pxPerMm);
         from = null;
         to = null;
         sketch.repaint();

@@ -17,7 +17,7 @@ import javafx.scene.SubScene;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.PhongMaterial;
@@ -50,7 +50,7 @@ final class RoundView extends BorderPane implements Watched {
     private final Group cap = new Group();
     private final Map<String, Group> parts = new LinkedHashMap<>();
     private final Map<Rotate, Integer> leafTurns = new LinkedHashMap<>();
-    private final HBox boxes = new HBox(10);
+    private final FlowPane boxes = new FlowPane(12, 4);
     private final Rotate tilt = new Rotate(24, Rotate.X_AXIS);
     private final Rotate spin = new Rotate(30, Rotate.Y_AXIS);
     private final Translate away = new Translate(0, 0, -1600);
