@@ -164,7 +164,7 @@ class WorkbenchJourneysTest {
         robot.press(KeyCode.ENTER).release(KeyCode.ENTER);
         until(() -> robot.lookup("#reading-fit-stack-0-diameter").queryAs(TextField.class).isFocused());
         robot.interact(() -> robot.lookup("#reading-fit-hoodBore-0-diameter").queryAs(TextField.class).setText("20 in"));
-        until(() -> text(robot, "#fit-todo").startsWith("Measure again"));
+        until(() -> text(robot, "#fit-advice").startsWith("Measure again"));
         robot.interact(session::undo);
         until(() -> text(robot, "#fit-verdict").contains("CLEAR"));
     }

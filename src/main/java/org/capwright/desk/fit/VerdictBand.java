@@ -26,21 +26,21 @@ final class VerdictBand extends VBox {
     private final FitDesk desk;
     private final Label verdict = new Label();
     private final Label why = new Label();
-    private final Label todo = new Label();
+    private final Label advice = new Label();
 
     VerdictBand(Session session, FitDesk desk) {
         this.session = session;
         this.desk = desk;
         verdict.setId("fit-verdict");
         why.setId("fit-why");
-        todo.setId("fit-todo");
-        for (Label label : List.of(verdict, why, todo)) {
+        advice.setId("fit-advice");
+        for (Label label : List.of(verdict, why, advice)) {
             label.setWrapText(true);
             label.setMinHeight(Region.USE_PREF_SIZE);
         }
-        todo.getStyleClass().add("todo");
+        advice.getStyleClass().add("advice");
         getStyleClass().add("verdict-band");
-        getChildren().addAll(verdict, why, todo);
+        getChildren().addAll(verdict, why, advice);
         desk.fittedProperty().addListener((o, was, is) -> show());
         desk.refusalProperty().addListener((o, was, is) -> show());
         desk.linesProperty().addListener((o, was, is) -> show());
@@ -92,10 +92,10 @@ final class VerdictBand extends VBox {
         return rad < 0 ? rad + 2 * Math.PI : rad;
     }
 
-    private void say(String reason, String advice) {
+    private void say(String reason, String toDo) {
         why.setText(reason);
-        todo.setText(advice);
+        advice.setText(toDo);
         why.setManaged(!reason.isEmpty());
-        todo.setManaged(!advice.isEmpty());
+        advice.setManaged(!toDo.isEmpty());
     }
 }

@@ -19,7 +19,7 @@ import org.capwright.store.JobFiles;
 /**
  * The job that is open: what was typed, right or wrong, the problems in it, and the last good cap. Every edit can be undone.
  */
-public final class Session {
+public final class Session implements Undoable {
     private final Shop shop;
     private final ReadOnlyObjectWrapper<JobText> text;
     private final ReadOnlyObjectWrapper<List<Problem>> problems = new ReadOnlyObjectWrapper<>(List.of());
@@ -135,12 +135,12 @@ public final class Session {
         history.seal();
     }
 
-    /** Takes the last edit back. */
+    @Override
     public void undo() {
         history.undo().ifPresent(this::show);
     }
 
-    /** Does it again. */
+    @Override
     public void redo() {
         history.redo().ifPresent(this::show);
     }

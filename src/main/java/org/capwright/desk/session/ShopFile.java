@@ -23,7 +23,7 @@ import org.capwright.store.UnreadableJobException;
  *
  * @param <T> type of the value
  */
-public final class ShopFile<T> {
+public final class ShopFile<T> implements Undoable {
     private final Path file;
     private final Form<T> form;
     private final ReadOnlyObjectWrapper<JobText> text = new ReadOnlyObjectWrapper<>();
@@ -128,12 +128,12 @@ public final class ShopFile<T> {
         go(text.get().withoutElement(list, index), "");
     }
 
-    /** Takes the last edit back. */
+    @Override
     public void undo() {
         history.undo().ifPresent(this::show);
     }
 
-    /** Does it again. */
+    @Override
     public void redo() {
         history.redo().ifPresent(this::show);
     }

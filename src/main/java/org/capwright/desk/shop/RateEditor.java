@@ -6,6 +6,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.capwright.desk.session.ShopFile;
+import org.capwright.desk.session.Undoable;
 import org.capwright.price.Operation;
 import org.capwright.price.RateCard;
 
@@ -24,6 +25,8 @@ final class RateEditor extends BorderPane {
         VBox box = new VBox(8, new ShopField(file, "note", "note", 40), new ShopField(file, "remnantCreditPercent", "remnants go back to stock at, %", 5),
                 new ShopField(file, "tax.name", "name of the tax", 12), grid);
         box.getStyleClass().add("readings");
+        // undo and redo in here are the file's own
+        getProperties().put(Undoable.class, file);
         setTop(new ShopFileBar(file));
         setCenter(new ScrollPane(box));
     }

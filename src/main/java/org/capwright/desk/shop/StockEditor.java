@@ -9,6 +9,7 @@ import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import org.capwright.desk.session.ShopFile;
+import org.capwright.desk.session.Undoable;
 import org.capwright.desk.shop.ShopTable.Column;
 import org.capwright.metal.Metal;
 import org.capwright.stock.HardwareKind;
@@ -31,6 +32,8 @@ final class StockEditor extends BorderPane {
                 new Tab("Hardware", new ShopTable(file, "hardware", List.of(new Column("kind", "kind", 110, KINDS), Column.text("size", "size", 90),
                         Column.text("price", "price", 80)), Map.of("kind", HardwareKind.RIVET.word(), "size", "3/16 in"))),
                 new Tab("Layout", layout(file)));
+        // undo and redo in here are the file's own
+        getProperties().put(Undoable.class, file);
         setTop(new ShopFileBar(file));
         setCenter(tabs);
     }

@@ -1,21 +1,17 @@
 package org.capwright.desk.sketch;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.animation.Interpolator;
-import javafx.animation.KeyFrame;
-import javafx.animation.KeyValue;
-import javafx.animation.Timeline;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
-import javafx.scene.shape.Circle;
 import javafx.scene.text.Font;
-import javafx.util.Duration;
 import org.capwright.geom.Bounds;
 import org.capwright.geom.Vec2;
 
@@ -25,8 +21,6 @@ import org.capwright.geom.Vec2;
  */
 public final class Sketch extends Pane {
     private static final double TEXT_PX = 12;
-    private static final double PULSE_PX = 45;
-    private static final Duration PULSE = Duration.millis(700);
 
     private final Canvas ground = new Canvas();
     private final Canvas top = new Canvas();
@@ -240,16 +234,7 @@ public final class Sketch extends Pane {
      * @param color the ring's colour
      */
     public void pulse(Vec2 mm, Color color) {
-        Circle ring = new Circle(x(mm.x()), y(mm.y()), PULSE_PX, Color.TRANSPARENT);
-        ring.setStroke(color);
-        ring.setStrokeWidth(3);
-        ring.setMouseTransparent(true);
-        ring.setManaged(false);
-        getChildren().add(ring);
-        Timeline closing = new Timeline(new KeyFrame(PULSE, new KeyValue(ring.radiusProperty(), PULSE_PX / 5, Interpolator.EASE_OUT),
-                new KeyValue(ring.opacityProperty(), 0.2, Interpolator.EASE_IN)));
-        closing.setOnFinished(event -> getChildren().remove(ring));
-        closing.play();
+        Pulse.play(getChildren(), x(mm.x()), y(mm.y()), color);
     }
 
     /**
@@ -288,15 +273,8 @@ public final class Sketch extends Pane {
 
     /** A hidden view of a window stays in its scene, invisible. */
     private boolean inSight() {
-        if (getScene() == null || getWidth() <= 0 || getHeight() <= 0) {
-            return false;
-        }
-        for (Node node = this; node != null; node = node.getParent()) {
-            if (!node.isVisible()) {
-                return false;
-            }
-        }
-        return true;
+        boolean sized = getScene() != null && getWidth() > 0 && getHeight() > 0;
+        return sized && Stream.iterate((Node) this, Objects::nonNull, Node::getParent).allMatch(Node::isVisible);
     }
 
     /**

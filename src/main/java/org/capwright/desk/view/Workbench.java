@@ -1,9 +1,9 @@
 package org.capwright.desk.view;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
@@ -12,20 +12,14 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
-import javafx.stage.Window;
 import javafx.util.Duration;
 import org.capwright.desk.fit.FitView;
 import org.capwright.desk.help.HelpSheet;
@@ -34,7 +28,6 @@ import org.capwright.desk.session.FitDesk;
 import org.capwright.desk.session.Latest;
 import org.capwright.desk.session.PriceDesk;
 import org.capwright.desk.session.Session;
-import org.capwright.desk.session.Solved;
 import org.capwright.desk.session.StockDesk;
 import org.capwright.desk.session.ToleranceDesk;
 import org.capwright.desk.session.Watched;
@@ -42,27 +35,18 @@ import org.capwright.desk.shop.PriceView;
 import org.capwright.desk.shop.StockView;
 import org.capwright.desk.sketch.Palette;
 import org.capwright.desk.sketch.Sketch;
-import org.capwright.export.JobTag;
-import org.capwright.export.NestFiles;
-import org.capwright.export.PriceFiles;
-import org.capwright.export.pdf.Paper;
-import org.capwright.export.pdf.ReadingSheetBook;
-import org.capwright.part.Cap;
 import org.capwright.price.Price;
-import org.capwright.stock.StockPlan;
 import org.capwright.store.DeskFolder;
-import org.capwright.units.ShopFormat;
 
 /** The window: what you type at the left, what you look at in the middle, what is wrong at the right. */
 public final class Workbench {
-    private static final double DEGREE = Math.toRadians(1);
     private static final List<String> VIEWS = List.of("Swing", "Round", "Blanks", "Stock", "Fit-up", "Price");
     private static final Duration DRAFT_PAUSE = Duration.millis(700);
-    private static final List<KeyCode> DIGITS = List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
 
     private final Session session;
     private final DeskFolder folder;
     private final FileDesk files;
+    private final Writings writings;
     private final Attention attention = new Attention();
     private final ObjectProperty<Palette> palette = new SimpleObjectProperty<>(Palette.LIGHT);
     private final TabPane tabs = new TabPane();
@@ -88,6 +72,7 @@ public final class Workbench {
         this.session = session;
         this.folder = folder;
         this.files = new FileDesk(session, folder);
+        this.writings = new Writings(session, folder, () -> root.getScene().getWindow());
         this.stock = new StockDesk(session, latest("nest"));
         this.fit = new FitDesk(session, latest("fit"));
         this.price = new PriceDesk(session, latest("price"), latest("compare"));
@@ -104,9 +89,9 @@ public final class Workbench {
         swing = new SwingView(session, attention, palette);
         form = new JobForm(session, attention);
         makers = List.of(() -> swing, () -> new RoundView(session, attention, palette), () -> new BlankPages(session, latest("pages"), palette),
-                () -> new StockView(session, stock, palette, this::writeSheets),
-                () -> new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, this::writeReadingSheet),
-                () -> new PriceView(session, price, this::writePrices));
+                () -> new StockView(session, stock, palette, writings::sheets),
+                () -> new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, writings::readingSheet),
+                () -> new PriceView(session, price, writings::prices));
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         VIEWS.forEach(view -> tabs.getTabs().add(tab(view)));
         tabs.getTabs().get(0).setContent(swing);
@@ -124,7 +109,7 @@ public final class Workbench {
         all.setDividerPositions(dividers);
         SplitPane.setResizableWithParent(form, false);
         SplitPane.setResizableWithParent(right, false);
-        root.setTop(new HeadBar(session, files, palette, this::templates, this::help));
+        root.setTop(new HeadBar(session, files, palette, writings::templates, this::help));
         root.setCenter(all);
         root.setBottom(new FootBar(session));
     }
@@ -187,7 +172,8 @@ public final class Workbench {
         stage.setScene(scene);
         style();
         files.setWindow(stage);
-        keys(scene);
+        new Shortcuts(session, attention, tabs, swing).bind(scene, Map.of(KeyCode.N, files::fresh, KeyCode.O, files::open, KeyCode.S, files::save,
+                KeyCode.E, writings::templates, KeyCode.P, writings::templates), files::saveAs, Map.of(KeyCode.F1, this::help, KeyCode.F2, this::wide), form::begin);
         scene.setOnDragOver(this::dragOver);
         scene.setOnDragDropped(this::drop);
         stage.setOnCloseRequest(event -> {
@@ -233,114 +219,8 @@ public final class Workbench {
         }
     }
 
-    private void templates() {
-        if (session.solvedProperty().get() != null) {
-            Path beside = session.fileProperty().get().map(path -> path.toAbsolutePath().getParent()).orElse(Path.of(System.getProperty("user.home")));
-            ExportDialog.show(window(), session.solvedProperty().get(), beside.resolve("cap-files"), folder);
-        }
-    }
-
-    private Window window() {
-        return root.getScene().getWindow();
-    }
-
     private void help() {
-        HelpSheet.show(window(), session, palette.get());
-    }
-
-    private JobTag tag() {
-        Solved solved = session.solvedProperty().get();
-        return JobTag.of(solved.cap().job(), solved.stamp(), solved.checks());
-    }
-
-    private Paper paper() {
-        return Paper.valueOf(folder.settings().getOrDefault("paper", Paper.LETTER.name()));
-    }
-
-    private void writeSheets(StockPlan plan) {
-        JobTag tag = tag();
-        ShopFormat format = session.solvedProperty().get().format();
-        Outbox.write(window(), "Where to write the sheets", to -> NestFiles.write(to, plan, tag, format));
-    }
-
-    private void writePrices(List<Price> prices) {
-        JobTag tag = tag();
-        Paper on = paper();
-        Cap cap = prices.get(0).plan().jobs().get(0).cap();
-        Outbox.write(window(), "Where to write quote and inner sheet", to -> PriceFiles.write(to, cap, prices, on, tag));
-    }
-
-    private void writeReadingSheet() {
-        JobTag tag = tag();
-        Paper on = paper();
-        Solved solved = session.solvedProperty().get();
-        Outbox.write(window(), "Where to write the reading sheet",
-                to -> ReadingSheetBook.write(to.resolve("reading-sheet.pdf"), solved.cap(), on, tag, solved.format()));
-    }
-
-    private void keys(Scene scene) {
-        shortcut(scene, KeyCode.N, files::fresh);
-        shortcut(scene, KeyCode.O, files::open);
-        shortcut(scene, KeyCode.S, files::save);
-        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN), files::saveAs);
-        shortcut(scene, KeyCode.Z, session::undo);
-        shortcut(scene, KeyCode.Y, session::redo);
-        shortcut(scene, KeyCode.E, this::templates);
-        shortcut(scene, KeyCode.P, this::templates);
-        for (int i = 0; i < DIGITS.size(); i++) {
-            int index = i;
-            shortcut(scene, DIGITS.get(i), () -> tabs.getSelectionModel().select(index));
-        }
-        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::plainKey);
-        // not a filter: Escape first belongs to what is being typed
-        scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                form.begin();
-            }
-        });
-    }
-
-    private static void shortcut(Scene scene, KeyCode code, Runnable action) {
-        scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), action);
-    }
-
-    /** Keys without Ctrl: those that text needs stay with the text. */
-    private void plainKey(KeyEvent event) {
-        boolean writing = root.getScene().getFocusOwner() instanceof TextInputControl;
-        if (event.isShortcutDown() || event.isAltDown()) {
-            // text fields would take back their own text only
-            if (event.isShortcutDown() && writing && (event.getCode() == KeyCode.Z || event.getCode() == KeyCode.Y)) {
-                if (event.getCode() == KeyCode.Z) {
-                    session.undo();
-                } else {
-                    session.redo();
-                }
-                event.consume();
-            }
-            return;
-        }
-        switch (event.getCode()) {
-            case F1 -> help();
-            case F2 -> wide();
-            case SPACE -> {
-                if (!writing && tabs.getSelectionModel().getSelectedIndex() < 2 && !(root.getScene().getFocusOwner() instanceof ButtonBase)) {
-                    swing.playOrStop();
-                    event.consume();
-                }
-            }
-            case LEFT -> open(event, writing, -DEGREE);
-            case RIGHT -> open(event, writing, DEGREE);
-            default -> { }
-        }
-    }
-
-    private void open(KeyEvent event, boolean writing, double byRad) {
-        if (writing || tabs.getSelectionModel().getSelectedIndex() > 1 || session.solvedProperty().get() == null) {
-            return;
-        }
-        double stop = session.solvedProperty().get().cap().stopRad();
-        attention.openRadProperty().set(Math.max(0, Math.min(stop, attention.openRadProperty().get() + byRad)));
-        event.consume();
+        HelpSheet.show(root.getScene().getWindow(), session, palette.get());
     }
 
     private void dragOver(DragEvent event) {
