@@ -24,8 +24,8 @@ import org.capwright.units.ShopFormat;
 /** The section across the rods, to scale, leaves at an opening. Both halves are drawn. */
 public final class SectionSketch {
     private static final double EDGE_PX = 46;
-    private static final double LETTER_PX = 6.6;
-    private static final double ROOM_PX = 4;
+    private static final double CAPTION_X_PX = 8;
+    private static final double CAPTION_Y_PX = 15;
 
     private final Sketch sketch;
     private final Cap cap;
@@ -199,6 +199,7 @@ public final class SectionSketch {
         }
     }
 
+    /** A ring where it is; what it is stands in the corner, clear of everything that moves. */
     private void place(Check chosen, ShopFormat format) {
         if (chosen == null || chosen.place().isEmpty()) {
             return;
@@ -210,9 +211,8 @@ public final class SectionSketch {
         g.setLineWidth(2);
         g.strokeOval(sketch.x(at.x()) - 9, sketch.y(at.y()) - 9, 18, 18);
         g.setFill(color);
-        String words = chosen.quantity().words(chosen.value(), format) + String.format(Locale.ROOT, ", open %.1f deg", Math.toDegrees(chosen.place().get().openRad()));
-        double room = sketch.getWidth() - words.length() * LETTER_PX - ROOM_PX;
         g.setTextAlign(TextAlignment.LEFT);
-        g.fillText(words, Math.max(ROOM_PX, Math.min(room, sketch.x(at.x()) + 12)), sketch.y(at.y()) - 12);
+        g.fillText(chosen.words() + " " + chosen.quantity().words(chosen.value(), format) + String.format(Locale.ROOT, ", open %.1f deg",
+                Math.toDegrees(chosen.place().get().openRad())), CAPTION_X_PX, CAPTION_Y_PX);
     }
 }
