@@ -22,7 +22,7 @@ public final class Start {
             System.err.println("There is no display to open the window on. Without one, use the commands: capwright --help");
             System.exit(2);
         } else {
-            WindowProgram.launch(WindowProgram.class, args);
+            WindowProgram.open(args);
         }
     }
 }

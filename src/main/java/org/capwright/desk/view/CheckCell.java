@@ -27,6 +27,9 @@ import org.capwright.units.ShopFormat;
 final class CheckCell extends ListCell<Check> {
     private static final double VERDICT_PX = 58;
     private static final double EDGES_PX = 22;
+    private static final double GAPS_PX = 34;
+    private static final double LEAST_PX = 70;
+    private static final double LETTER_PX = 7.4;
     private static final int MOST_REMEDIES = 2;
 
     private final Source source;
@@ -83,6 +86,9 @@ final class CheckCell extends ListCell<Check> {
         }
         words.setText(check.words());
         value.setText(check.quantity().words(check.value(), format) + (check.estimate() ? " est." : ""));
+        // a list cell asks for its height before it knows its width
+        words.setPrefWidth(Math.max(LEAST_PX, getListView().getWidth() - EDGES_PX - GAPS_PX - VERDICT_PX - value.getText().length() * LETTER_PX));
+        words.setMinHeight(Region.USE_PREF_SIZE);
         boolean chosen = source.chosen().test(check);
         boolean clear = check.verdict() == Verdict.CLEAR;
         say(explanation, chosen ? check.explanation() : "");
