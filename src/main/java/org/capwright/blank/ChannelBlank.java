@@ -16,7 +16,8 @@ final class ChannelBlank {
     }
 
     /** Both bend lines, each as long as the blank is there, and what to write on them. */
-    static void bends(Drawing.Builder drawing, ChannelFlat flat, double upperEndMm, double lowerEndMm, Writing writing, String direction) {
+    static void bends(Drawing.Builder drawing, ChannelFlat flat, double upperEndMm, double lowerEndMm, Writing writing,
+            String direction) {
         double y = flat.bendLineMm();
         drawing.bend(Path.line(new Vec2(-upperEndMm, y), new Vec2(upperEndMm, y)));
         drawing.bend(Path.line(new Vec2(-lowerEndMm, -y), new Vec2(lowerEndMm, -y)));

@@ -43,13 +43,15 @@ record CylinderPiece(CylinderFlat flat, int index, Writing writing) {
     /** The outline, counterclockwise from the lower left corner, with notches in its upper edge from the left. */
     Path outline(List<Notch> notches) {
         double length = flat.lengthMm();
-        PathBuilder pen = PathBuilder.from(Vec2.ZERO).lineTo(new Vec2(length, 0)).lineTo(new Vec2(length, edgeAt(length, notches)));
+        PathBuilder pen = PathBuilder.from(Vec2.ZERO).lineTo(new Vec2(length, 0)).lineTo(new Vec2(length,
+                edgeAt(length, notches)));
         for (int i = notches.size() - 1; i >= 0; i--) {
             Notch notch = notches.get(i);
             double from = Math.max(0, notch.fromMm());
             double to = Math.min(length, notch.toMm());
             pen.lineTo(new Vec2(to, to < length ? flat.widthMm() : notch.bottomMm())).lineTo(new Vec2(to, notch.bottomMm()))
-                    .lineTo(new Vec2(from, notch.bottomMm())).lineTo(new Vec2(from, from > 0 ? flat.widthMm() : notch.bottomMm()));
+                    .lineTo(new Vec2(from, notch.bottomMm())).lineTo(new Vec2(from, from > 0 ? flat.widthMm()
+                    : notch.bottomMm()));
         }
         return pen.lineTo(new Vec2(0, edgeAt(0, notches))).close();
     }

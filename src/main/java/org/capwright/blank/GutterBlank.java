@@ -36,6 +36,7 @@ final class GutterBlank {
         ChannelBlank.bends(drawing, flat, (outer + gutter.endMm(floor)) / 2, (inner + gutter.endMm(-floor)) / 2, writing, "up");
         ChannelBlank.dimensions(drawing, flat, "up", outer, inner, inner);
         return new Blank(id, "gutter " + gutter.number(), Cap.mirrored(gutter.number()), gutter.sheet(), true, drawing.build(),
-                "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, inner)), List.of("ends as cut; weld into the sleeve's notches"));
+                "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, inner)),
+                List.of("ends as cut; weld into the sleeve's notches"));
     }
 }

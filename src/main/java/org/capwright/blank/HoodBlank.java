@@ -84,7 +84,8 @@ final class HoodBlank {
 
     private Path hole(Doubler plate, BushingEnd end, double axisMm, double middleMm) {
         double z = hood.belowRimMm() + cap.rods().get(plate.number() - 1).axisZMm();
-        List<Vec2> points = BushingHole.outline(axisMm, plate.boreMm() / 2, hood.insideRadiusMm(), hood.outsideRadiusMm()).stream()
+        List<Vec2> points = BushingHole.outline(axisMm, plate.boreMm() / 2, hood.insideRadiusMm(),
+                hood.outsideRadiusMm()).stream()
                 .map(p -> new Vec2(middleMm + end.turn() * (p.x() - Math.asin(plate.middleMm() / hood.outsideRadiusMm()))
                         * hood.flat().neutralRadiusMm(), hood.flat().flatHeightMm(z + p.y()))).toList();
         return Path.polyline(points, true);
@@ -106,7 +107,8 @@ final class HoodBlank {
             }
         }
         for (int i = 0; i < standoff.rivets().each(); i++) {
-            drawing.station(Station.left(hood.flat().flatHeightMm(foot + standoff.rivetHeightMm(i)), hood.flat().lengthMm(), "rivet holes"));
+            drawing.station(Station.left(hood.flat().flatHeightMm(foot + standoff.rivetHeightMm(i)), hood.flat().lengthMm(),
+                    "rivet holes"));
         }
     }
 

@@ -117,7 +117,8 @@ final class LeafBlank {
         drawing.cross(at, 2 * Writing.CROSS_MM);
         double x = at.x() - 2 * Writing.CROSS_MM;
         drawing.label(Writing.from(new Vec2(x, 3 * Writing.CROSS_MM), "centre of gravity"));
-        drawing.label(Writing.from(new Vec2(x, -4 * Writing.CROSS_MM), String.format(Locale.ROOT, "leaf %d, cut 2", leaf.number())));
+        drawing.label(Writing.from(new Vec2(x, -4 * Writing.CROSS_MM),
+                String.format(Locale.ROOT, "leaf %d, cut 2", leaf.number())));
         drawing.label(Writing.from(new Vec2(x, -4 * Writing.CROSS_MM - 5), "top face up"));
     }
 

@@ -25,9 +25,11 @@ final class StandoffBlank {
         }
         bend(drawing, writing, standoff.innerBendLineMm(), height, "up " + angle(writing, standoff.innerBend().turnRad()));
         bend(drawing, writing, standoff.outerBendLineMm(), height, "up " + angle(writing, standoff.outerBend().turnRad()));
-        drawing.label(new Label(new Vec2(Writing.CLEAR_MM, height - Writing.CLEAR_MM - Writing.TEXT_MM), "to sleeve", Writing.TEXT_MM,
+        drawing.label(new Label(new Vec2(Writing.CLEAR_MM, height - Writing.CLEAR_MM - Writing.TEXT_MM), "to sleeve",
+                Writing.TEXT_MM,
                 0, Label.Anchor.START));
-        drawing.label(new Label(new Vec2(standoff.outerBendLineMm() + Writing.CLEAR_MM, height - Writing.CLEAR_MM - Writing.TEXT_MM),
+        drawing.label(new Label(new Vec2(standoff.outerBendLineMm() + Writing.CLEAR_MM,
+                height - Writing.CLEAR_MM - Writing.TEXT_MM),
                 "to hood", Writing.TEXT_MM, 0, Label.Anchor.START));
         drawing.station(Station.bottom(standoff.innerBendLineMm(), height, "inner bend"));
         drawing.station(Station.bottom(standoff.outerBendLineMm(), height, "outer bend"));

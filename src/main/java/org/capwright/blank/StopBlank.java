@@ -27,7 +27,9 @@ final class StopBlank {
         ChannelBlank.bends(drawing, flat, (outer + bar.endMm(web)) / 2, (inner + bar.endMm(-web)) / 2, writing, "up");
         ChannelBlank.dimensions(drawing, flat, "up", outer, inner, bar.blankLengthMm() / 2);
         return new Blank("stop-bar-" + bar.number(), "stop bar " + bar.number(), Cap.mirrored(bar.number()), bar.sheet(),
-                true, drawing.build(), "inside face up", Grain.ALONG_X, List.of(ChannelBlank.end(flat, outer, bar.blankLengthMm() / 2)), List.of("legs down in the cap; weld to the hood"));
+                true, drawing.build(), "inside face up", Grain.ALONG_X,
+                List.of(ChannelBlank.end(flat, outer, bar.blankLengthMm() / 2)),
+                List.of("legs down in the cap; weld to the hood"));
     }
 
     private static Path outline(StopBar bar, ChannelFlat flat) {
@@ -40,7 +42,8 @@ final class StopBlank {
         Vec2 hood = new Vec2(0, -bar.jointMm());
         Vec2 webLow = new Vec2(bar.endMm(-web), -web);
         Vec2 webHigh = new Vec2(bar.endMm(web), web);
-        return PathBuilder.from(new Vec2(-inner, -edge)).lineTo(new Vec2(inner, -edge)).lineTo(new Vec2(inner, -leg)).lineTo(webLow)
+        return PathBuilder.from(new Vec2(-inner, -edge)).lineTo(new Vec2(inner, -edge)).lineTo(new Vec2(inner,
+                -leg)).lineTo(webLow)
                 .arcTo(webHigh, hood, true).lineTo(new Vec2(outer, leg)).lineTo(new Vec2(outer, edge))
                 .lineTo(new Vec2(-outer, edge)).lineTo(new Vec2(-outer, leg)).lineTo(new Vec2(-webHigh.x(), web))
                 .arcTo(new Vec2(-webLow.x(), -web), hood, true).lineTo(new Vec2(-inner, -leg)).close();

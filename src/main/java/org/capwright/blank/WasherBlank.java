@@ -19,7 +19,8 @@ final class WasherBlank {
         Drawing.Builder drawing = new Drawing.Builder("washer").cut(Path.circle(Vec2.ZERO, washer.outsideMm() / 2))
                 .cut(Path.circle(Vec2.ZERO, washer.boreMm() / 2)).cross(Vec2.ZERO, Writing.CROSS_MM);
         Sheet sheet = new Sheet(washer.metal(), OptionalInt.empty(), washer.thicknessMm());
-        return new Blank("washer", "washer", 4 * cap.rods().size(), sheet, false, drawing.build(), "either face up", Grain.FREE, List.of(),
+        return new Blank("washer", "washer", 4 * cap.rods().size(), sheet, false, drawing.build(), "either face up", Grain.FREE,
+                List.of(),
                 List.of("bore " + writing.length(washer.boreMm()) + "; or buy"));
     }
 }

@@ -37,7 +37,8 @@ final class AirChecks {
         air.rods().forEach(checks::rod);
         double kelvin = checks.job.get(AirInputs.TEMPERATURE).kelvin();
         checks.checks.add(Check.estimate("bushing.heat", "temperature at the bushings", Quantity.TEMPERATURE, kelvin,
-                Limit.atMost(checks.job.get(LimitInputs.BUSHING).kelvin(), 0, "oil-bronze, one bearing handbook: ask the maker of the part in hand")));
+                Limit.atMost(checks.job.get(LimitInputs.BUSHING).kelvin(), 0,
+                "oil-bronze, one bearing handbook: ask the maker of the part in hand")));
         return checks.checks;
     }
 
@@ -45,7 +46,8 @@ final class AirChecks {
         int n = leaf.number();
         leaf.closing().ratio().ifPresent(ratio -> {
             double least = job.get(LimitInputs.CLOSING_RATIO);
-            checks.add(Check.estimate("closing." + n + ".ratio", "closing moment of leaf " + n + " over friction", Quantity.RATIO, ratio,
+            checks.add(Check.estimate("closing." + n + ".ratio", "closing moment of leaf " + n + " over friction", Quantity.RATIO,
+                    ratio,
                     Limit.atLeast(least, least * TENTH, COMMON)));
         });
         double fan = job.get(AirInputs.SHUT_OFF_PRESSURE).pa();
@@ -58,16 +60,19 @@ final class AirChecks {
     private Check floating(LeafAir leaf) {
         boolean spray = job.get(AirInputs.DUTY) == AirInputs.Duty.SPRAY_BOOTH;
         double wanted = spray ? cap.stopRad() : job.get(LimitInputs.FLOAT).rad();
-        String source = spray ? "dampers of spray booths stand fully open while ventilating: 29 CFR 1910.107(d)(7), NFPA 33" : COMMON;
+        String source = spray ? "dampers of spray booths stand fully open while ventilating: 29 CFR 1910.107(d)(7), NFPA 33"
+                : COMMON;
         double lower = leaf.band().drag().openRad();
         double upper = leaf.band().jet().openRad();
-        return Check.estimate("float." + leaf.number(), "leaf " + leaf.number() + " floats at the design flow, upper bound", Quantity.ANGLE,
+        return Check.estimate("float." + leaf.number(), "leaf " + leaf.number() + " floats at the design flow, upper bound",
+                Quantity.ANGLE,
                 upper, Limit.atLeast(wanted, Math.max(0, upper - lower), source));
     }
 
     private void rod(RodBending rod) {
         Limit sag = Limit.atMost(job.get(LimitInputs.SAG).mm(), Length.MM_PER_INCH / 256, COMMON);
-        checks.add(Check.of("rod." + rod.number() + ".sag", "sag of rod " + rod.number(), Quantity.LENGTH, rod.sagM() * 1e3, sag));
+        checks.add(Check.of("rod." + rod.number() + ".sag", "sag of rod " + rod.number(), Quantity.LENGTH, rod.sagM() * 1e3,
+                sag));
         Limit stress = Limit.atMost(job.get(LimitInputs.STRESS), 0, "about 0.6 of the yield of annealed 304, from memory");
         checks.add(Check.of("rod." + rod.number() + ".stress", "bending stress of rod " + rod.number(), Quantity.STRESS,
                 rod.stressPa() * 1e-6, stress));

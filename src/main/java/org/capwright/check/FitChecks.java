@@ -90,11 +90,13 @@ final class FitChecks {
             nearest = Math.min(nearest, toBeads(cap.hood().flat(), axis, plate.heightMm() / 2));
         }
         beads("hood.holes", "hood holes and plates to beads", nearest);
-        least("hood.rivetFoot", "lowest rivet over the hood's foot", foot + standoff.rivetHeightMm(0), 2 * standoff.rivets().diameterMm(),
+        least("hood.rivetFoot", "lowest rivet over the hood's foot", foot + standoff.rivetHeightMm(0),
+                2 * standoff.rivets().diameterMm(),
                 "edge distance of two diameters, FAA AC 43.13-1B, written for solid rivets");
         Sleeve.FastenerHoles holes = cap.sleeve().holes();
         if (holes.count() > 0) {
-            beads("sleeve.holes", "fastener holes to the stop bead", toBeads(cap.sleeve().flat(), holes.aboveFootMm(), holes.diameterMm() / 2));
+            beads("sleeve.holes", "fastener holes to the stop bead",
+                    toBeads(cap.sleeve().flat(), holes.aboveFootMm(), holes.diameterMm() / 2));
             least("sleeve.holeFoot", "fastener holes over the foot", holes.aboveFootMm(), 2 * holes.diameterMm(),
                     "edge distance of two diameters, FAA AC 43.13-1B, written for solid rivets");
         }
@@ -117,7 +119,8 @@ final class FitChecks {
     /** Corrosive fume asks for stainless throughout. */
     private void corrosion() {
         if (job.get(AirInputs.DUTY) == AirInputs.Duty.CORROSIVE) {
-            long other = List.of(cap.sleeve().sheet(), cap.hood().sheet(), cap.leaves().get(0).sheet(), cap.gutters().get(0).sheet(),
+            long other = List.of(cap.sleeve().sheet(), cap.hood().sheet(), cap.leaves().get(0).sheet(),
+                    cap.gutters().get(0).sheet(),
                     cap.stops().get(0).sheet(), cap.standoff().sheet()).stream().filter(sheet -> !stainless(sheet.metal())).count();
             checks.add(Check.of("duty.metal", "sheet parts that are not stainless", Quantity.COUNT, other,
                     Limit.atMost(0, 0, "corrosive duty: common practice, no source; ask for the fume's own table")));

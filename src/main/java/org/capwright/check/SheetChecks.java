@@ -66,7 +66,8 @@ final class SheetChecks {
         boolean held = job.get(LimitInputs.BEND_RADIUS) == LimitInputs.BendRadii.DESIGN_TABLE;
         double band = held ? table.map(radius -> Math.max(0, radius.mm() - thickness)).orElse(0.0) : 0;
         String more = table.map(radius -> "; a conservative design table after AISI guidelines "
-                + "(confirmed in a published copy) asks " + Quantity.LENGTH.words(radius.mm(), format) + " of " + BendRadius.column(sheet.metal()))
+                + "(confirmed in a published copy) asks " + Quantity.LENGTH.words(radius.mm(), format) + " of "
+                + BendRadius.column(sheet.metal()))
                 .orElse("; the design table ends at 0.100 in");
         checks.add(Check.of("bend." + part, words, Quantity.LENGTH, radiusMm,
                 Limit.atLeast(thickness, band,
@@ -75,13 +76,15 @@ final class SheetChecks {
 
     private void shrink(Leaf leaf) {
         checks.add(Check.of("leaf." + leaf.number() + ".shrink", "shrink at leaf " + leaf.number() + "'s lip", Quantity.RATIO,
-                leaf.shrink().strain(), Limit.atMost(job.get(LimitInputs.SHRINK), SHRINK_BAND, "a guess: no published limit for hand shrinking found")));
+                leaf.shrink().strain(), Limit.atMost(job.get(LimitInputs.SHRINK), SHRINK_BAND,
+                "a guess: no published limit for hand shrinking found")));
     }
 
     private void lap(String part, CylinderFlat flat, Sheet sheet) {
         Optional<SpotWeld> row = SpotWeld.forThickness(Length.ofMm(sheet.thicknessMm()));
         if (flat.seam().kind() == SeamKind.LAP && row.isPresent()) {
-            checks.add(Check.of(part + ".lap", part + " lap", Quantity.LENGTH, flat.seam().widthMm(), Limit.atLeast(row.get().leastOverlap().mm(), 0,
+            checks.add(Check.of(part + ".lap", part + " lap", Quantity.LENGTH, flat.seam().widthMm(),
+                    Limit.atLeast(row.get().leastOverlap().mm(), 0,
                     "spot-weld table, RWMA / AWS C1.1 lineage, uncoated basis: prove with a test coupon")));
         }
     }

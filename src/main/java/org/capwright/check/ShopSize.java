@@ -53,7 +53,8 @@ public final class ShopSize {
     }
 
     private static double stepMm(Input<?> input, UnitSystem system) {
-        boolean fine = input.most().filter(most -> Kind.LENGTH.reader().read(most, UnitSystem.INCH).mm() <= FINE_RANGE_MM).isPresent();
+        boolean fine = input.most().filter(most -> Kind.LENGTH.reader().read(most,
+                UnitSystem.INCH).mm() <= FINE_RANGE_MM).isPresent();
         if (system == UnitSystem.INCH) {
             return Length.MM_PER_INCH / (fine ? 64 : 16);
         }
@@ -69,7 +70,8 @@ public final class ShopSize {
     }
 
     private static String angle(Angle from, int steps) {
-        double whole = steps == 0 ? from.degrees() : steps > 0 ? Math.floor(from.degrees() + ROUNDING) : Math.ceil(from.degrees() - ROUNDING);
+        double whole = steps == 0 ? from.degrees() : steps > 0 ? Math.floor(from.degrees() + ROUNDING)
+                : Math.ceil(from.degrees() - ROUNDING);
         return Math.round(whole + steps) + " deg";
     }
 }

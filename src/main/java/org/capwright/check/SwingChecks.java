@@ -48,7 +48,8 @@ final class SwingChecks {
     private Check check(Clearance clearance) {
         Pair pair = clearance.pair();
         return new Check(SwingLimits.id(pair, clearance.number()), SwingLimits.words(pair, clearance.number()), Quantity.LENGTH,
-                clearance.leastMm(), SwingLimits.of(job, pair), Optional.of(new Check.Place(clearance.where(), clearance.openRad())), false);
+                clearance.leastMm(), SwingLimits.of(job, pair),
+                Optional.of(new Check.Place(clearance.where(), clearance.openRad())), false);
     }
 
     /** The limit that is nearer counts. */
@@ -56,12 +57,14 @@ final class SwingChecks {
         double least = rad(LimitInputs.STOP_LEAST);
         double most = rad(LimitInputs.STOP_MOST);
         boolean low = stopRad - least < most - stopRad;
-        Limit limit = low ? Limit.atLeast(least, 0, COMMON) : Limit.atMost(most, 0, "under upright so that leaves fall shut: common practice, no source");
+        Limit limit = low ? Limit.atLeast(least, 0, COMMON) : Limit.atMost(most, 0,
+                "under upright so that leaves fall shut: common practice, no source");
         return Check.of("stop.angle", "opening at the stop", Quantity.ANGLE, stopRad, limit);
     }
 
     private Check contact(StopContact stop) {
-        return new Check("stop." + stop.number() + ".contact", "leaf " + stop.number() + " beyond its stop's contact", Quantity.LENGTH,
+        return new Check("stop." + stop.number() + ".contact", "leaf " + stop.number() + " beyond its stop's contact",
+                Quantity.LENGTH,
                 stop.marginMm(), Limit.atLeast(mm(LimitInputs.CONTACT), SwingLimits.BAND_MM, COMMON),
                 Optional.of(new Check.Place(stop.where(), stop.openRad())), false);
     }

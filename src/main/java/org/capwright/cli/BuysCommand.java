@@ -34,7 +34,8 @@ final class BuysCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.println(measure.words() + " now " + measure.quantity().words(measure.of(cap), format));
         for (Influence influence : Influences.of(cap, measure)) {
-            out.println(String.format(Locale.ROOT, "%-34s %12s to %-12s %s%s", influence.input().path(), influence.from(), influence.to(),
+            out.println(String.format(Locale.ROOT, "%-34s %12s to %-12s %s%s", influence.input().path(), influence.from(),
+                    influence.to(),
                     influence.change() > 0 ? "+" : "", measure.quantity().words(influence.change(), format)));
         }
         return Exit.DONE;

@@ -45,7 +45,8 @@ final class FitCommand implements Callable<Integer> {
     @Option(names = "--sheet", paramLabel = "DIR", description = "Only write the reading sheet, reading-sheet.pdf, into this folder.")
     private Path sheet;
 
-    @Option(names = "--paper", paramLabel = "P", defaultValue = "LETTER", description = "Paper of the sheet: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--paper", paramLabel = "P", defaultValue = "LETTER",
+            description = "Paper of the sheet: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
     private Paper paper;
 
     private ShopFormat format;
@@ -83,32 +84,39 @@ final class FitCommand implements Callable<Integer> {
         out.println(fitUp.verdict().word().toUpperCase(Locale.ROOT) + ": " + deciding.line(format)
                 + (deciding.sure() ? "" : "; too close to call with these readings"));
         deciding.check().place().ifPresent(place -> out.println(String.format(Locale.ROOT,
-                "  at x %.1f, y %.1f, z %.1f mm, opening %.1f deg", place.at().x(), place.at().y(), place.at().z(), Math.toDegrees(place.openRad()))));
+                "  at x %.1f, y %.1f, z %.1f mm, opening %.1f deg", place.at().x(), place.at().y(), place.at().z(),
+                Math.toDegrees(place.openRad()))));
         fitUp.rederived().conflicts().stream().filter(one -> one.check().verdict() != Verdict.CLEAR).forEach(one -> out.println(
                 "foul: " + one.check().line(format) + " [" + one.check().limit().source() + "]; " + one.remedy()));
-        fitUp.withoutSuspects().ifPresent(without -> out.println("  without the readings that disagree: " + without.verdict().word() + ", "
+        fitUp.withoutSuspects().ifPresent(without -> out.println("  without the readings that disagree: "
+                + without.verdict().word() + ", "
                 + without.deciding().line(format)));
         fitUp.notes().forEach(note -> out.println("  " + note));
     }
 
     private void advice(PrintWriter out, FitUp fitUp, Advice advice) {
-        advice.suggestions().forEach(one -> out.println("do: " + one.words() + " -> " + length(one.after()) + ", " + one.verdict().word()
+        advice.suggestions().forEach(one -> out.println("do: " + one.words() + " -> " + length(one.after()) + ", "
+                + one.verdict().word()
                 + (one.spoilsNothing() ? "" : "; something else becomes worse")));
         fitUp.verdicts().stream().filter(one -> one.check().id().contains(".hood.")).forEach(one -> out.println(one.verdict().word() + ": " + one.line(format)));
         Vec2 shift = advice.bestShift();
-        out.println("best shift of the hood: x " + length(shift.x()) + ", y " + length(shift.y()) + "; least clearance " + length(advice.leastNowMm())
+        out.println("best shift of the hood: x " + length(shift.x()) + ", y " + length(shift.y()) + "; least clearance "
+                + length(advice.leastNowMm())
                 + " -> " + length(advice.bestLeastMm()));
     }
 
     private void details(PrintWriter out, FitUp fitUp) {
         Oval hood = fitUp.work().hood();
         out.println("hood: mean inside radius " + length(hood.radiusMm()) + ", ovality " + length(hood.ovalityMm()) + " at "
-                + format.angle(Angle.ofRad(hood.ovalityRad())) + ", centre x " + length(hood.centre().x()) + ", y " + length(hood.centre().y()));
+                + format.angle(Angle.ofRad(hood.ovalityRad())) + ", centre x " + length(hood.centre().x()) + ", y "
+                + length(hood.centre().y()));
         for (Residual one : fitUp.hood().residuals()) {
-            out.println(String.format(Locale.ROOT, "  %-26s %s %16s  off %s%s", one.reading().path(), format.angle(Angle.ofRad(one.reading().azimuthRad())),
+            out.println(String.format(Locale.ROOT, "  %-26s %s %16s  off %s%s", one.reading().path(),
+                    format.angle(Angle.ofRad(one.reading().azimuthRad())),
                     length(one.reading().valueMm()), length(one.mm()), one.suspect() ? "  DISAGREES" : ""));
         }
-        fitUp.rederived().changes(fitUp.drawn()).forEach(change -> out.println("blank " + change.name() + ": " + length(change.oldLengthMm()) + " x "
+        fitUp.rederived().changes(fitUp.drawn()).forEach(change -> out.println("blank " + change.name() + ": "
+                + length(change.oldLengthMm()) + " x "
                 + length(change.oldWidthMm()) + " -> " + length(change.newLengthMm()) + " x " + length(change.newWidthMm())));
     }
 

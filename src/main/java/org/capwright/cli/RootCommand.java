@@ -8,7 +8,8 @@ import picocli.CommandLine.Spec;
 
 /** The program itself: without a command it prints how it is used. */
 @Command(name = "capwright", subcommands = {CheckCommand.class, BuysCommand.class, FiguresCommand.class, CutCommand.class,
-        FitCommand.class, ToleranceCommand.class, PrinterCommand.class, StampCommand.class, NestCommand.class, PriceCommand.class},
+        FitCommand.class, ToleranceCommand.class, PrinterCommand.class, StampCommand.class, NestCommand.class,
+        PriceCommand.class},
         versionProvider = Version.class, description = "Sizes, proves, lays out and prints round rooftop exhaust caps.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Exit codes: 0 done, 1 a check is foul, 2 bad input, 3 a file could not be read or written."})

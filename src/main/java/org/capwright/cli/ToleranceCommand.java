@@ -33,10 +33,12 @@ final class ToleranceCommand implements Callable<Integer> {
     @Mixin
     private JobOption jobOption;
 
-    @Option(names = "--builds", paramLabel = "N", defaultValue = "100000", description = "How many builds. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--builds", paramLabel = "N", defaultValue = "100000",
+            description = "How many builds. Default: ${DEFAULT-VALUE}.")
     private int builds;
 
-    @Option(names = "--seed", paramLabel = "S", defaultValue = "1", description = "The same seed gives the same answer. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--seed", paramLabel = "S", defaultValue = "1",
+            description = "The same seed gives the same answer. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
     @Option(names = "--json", description = "Print everything as JSON.")
@@ -47,7 +49,8 @@ final class ToleranceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (builds < ToleranceRun.FEWEST || builds > ToleranceRun.MOST) {
-            throw new ParameterException(spec.commandLine(), "--builds: \"" + builds + "\": must be " + ToleranceRun.FEWEST + " to "
+            throw new ParameterException(spec.commandLine(), "--builds: \"" + builds + "\": must be " + ToleranceRun.FEWEST
+                    + " to "
                     + ToleranceRun.MOST + ". Type a number in that range.");
         }
         CapJob job = jobOption.load();
@@ -63,7 +66,8 @@ final class ToleranceCommand implements Callable<Integer> {
     }
 
     private void print(PrintWriter out, CapJob job, ToleranceRun run) {
-        out.println(String.format(Locale.ROOT, "%.2f %% of %d builds keep every limit (give or take %.2f %%)", 100 * run.share(), run.builds(),
+        out.println(String.format(Locale.ROOT, "%.2f %% of %d builds keep every limit (give or take %.2f %%)", 100 * run.share(),
+                run.builds(),
                 200 * run.shareError()));
         out.println("margin beyond its limit: 1st, 5th and 50th percentile, each with its sampling error");
         spread(out, run.least());
@@ -76,11 +80,13 @@ final class ToleranceCommand implements Callable<Integer> {
         out.println(run.annulus().map(mm -> "an annulus of " + length(mm) + " would let " + wanted + " clear")
                 .orElse("no annulus would let " + wanted + " clear: the other margins fail more often"));
         out.println("for the clearance of leaf and hood alone an annulus of " + length(run.hoodAnnulusMm()) + " would do");
-        out.println("Tolerances are " + Source.HOOD_DIAMETER.input().path() + " and the like in the job; defaults are common practice, no source.");
+        out.println("Tolerances are " + Source.HOOD_DIAMETER.input().path()
+                + " and the like in the job; defaults are common practice, no source.");
     }
 
     private void spread(PrintWriter out, MarginSpread margin) {
-        out.println(String.format(Locale.ROOT, "%-34s %6.2f %%  %s  %s  %s", margin.words(), 100 * margin.share(), percentile(margin.p01()),
+        out.println(String.format(Locale.ROOT, "%-34s %6.2f %%  %s  %s  %s", margin.words(), 100 * margin.share(),
+                percentile(margin.p01()),
                 percentile(margin.p05()), percentile(margin.p50())));
     }
 

@@ -12,7 +12,8 @@ final class Verdicts {
 
     /** How many checks came to what, such as {@code 1 foul, 2 tight, 40 clear}. */
     static String summary(List<Check> checks) {
-        return String.format(Locale.ROOT, "%d foul, %d tight, %d clear", count(checks, Verdict.FOUL), count(checks, Verdict.TIGHT),
+        return String.format(Locale.ROOT, "%d foul, %d tight, %d clear", count(checks, Verdict.FOUL),
+                count(checks, Verdict.TIGHT),
                 count(checks, Verdict.CLEAR));
     }
 

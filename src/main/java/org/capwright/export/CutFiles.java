@@ -133,13 +133,20 @@ public final class CutFiles {
         List<Blank> blanks = Blanks.of(cap);
         CutList list = CutList.of(cap, blanks);
         List<FileWriting> all = new ArrayList<>();
-        add(all, choice, Kind.TEMPLATES, () -> TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(), choice.whole(), tag, format));
-        add(all, choice, Kind.CUT_LIST, () -> CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(), tag, format));
-        add(all, choice, Kind.STRIPS, () -> StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap), choice.setup(), tag, format));
-        add(all, choice, Kind.CARDS, () -> CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE, choice.setup(), tag));
-        add(all, choice, Kind.LAYOUT, () -> LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag, format));
-        add(all, choice, Kind.BUILD, () -> BuildBook.writeSteps(folder.resolve("build-sheet.pdf"), BuildSteps.of(cap), choice.setup(), tag));
-        add(all, choice, Kind.SIGN_OFF, () -> BuildBook.writeSignOff(folder.resolve("sign-off-sheet.pdf"), SignOff.of(cap), choice.setup(), tag));
+        add(all, choice, Kind.TEMPLATES, () -> TemplateBook.write(folder.resolve("templates.pdf"), blanks, choice.setup(),
+                choice.whole(), tag, format));
+        add(all, choice, Kind.CUT_LIST, () -> CutListBook.write(folder.resolve("cut-list.pdf"), cap, list, checks, choice.setup(),
+                tag, format));
+        add(all, choice, Kind.STRIPS, () -> StripBook.write(folder.resolve("station-strips.pdf"), StationStrips.of(cap),
+                choice.setup(), tag, format));
+        add(all, choice, Kind.CARDS, () -> CardBook.write(folder.resolve("cards.pdf"), Cards.of(cap), Cards.ADVICE,
+                choice.setup(), tag));
+        add(all, choice, Kind.LAYOUT, () -> LayoutBook.write(folder.resolve("layout.pdf"), Layout.of(cap), choice.setup(), tag,
+                format));
+        add(all, choice, Kind.BUILD, () -> BuildBook.writeSteps(folder.resolve("build-sheet.pdf"), BuildSteps.of(cap),
+                choice.setup(), tag));
+        add(all, choice, Kind.SIGN_OFF, () -> BuildBook.writeSignOff(folder.resolve("sign-off-sheet.pdf"), SignOff.of(cap),
+                choice.setup(), tag));
         add(all, choice, Kind.CUT_LIST, () -> CutListCsv.write(folder.resolve("cut-list.csv"), list, format));
         if (choice.kinds().contains(Kind.PATTERNS)) {
             Path patterns = Files.createDirectory(folder.resolve("blanks"));

@@ -34,7 +34,8 @@ public final class CutListCsv {
         try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8); CSVPrinter csv = new CSVPrinter(out, FORMAT)) {
             for (CutItem item : list.items()) {
                 csv.printRecord(item.number(), item.part(), item.quantity(), item.sheet().metal().word(),
-                        item.sheet().gauge().isPresent() ? item.sheet().gauge().getAsInt() : "", decimal(item.sheet().thicknessMm()),
+                        item.sheet().gauge().isPresent() ? item.sheet().gauge().getAsInt() : "",
+                        decimal(item.sheet().thicknessMm()),
                         format.length(Length.ofMm(item.lengthMm())), format.length(Length.ofMm(item.widthMm())),
                         decimal(item.lengthMm()), decimal(item.widthMm()), decimal(item.massKg()), "",
                         item.grain() + "; " + String.join("; ", item.notes()));

@@ -65,7 +65,8 @@ public final class SvgFile {
         try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
             XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
             String fouls = tag.fouls().isEmpty() ? "" : "FOUL: " + String.join("; ", tag.fouls()) + ". ";
-            new SvgFile(xml, drawing.bounds().grown(MARGIN_MM)).write(drawing, tag.name() + ": " + name, fouls + tag.line() + ". " + said);
+            new SvgFile(xml, drawing.bounds().grown(MARGIN_MM)).write(drawing, tag.name() + ": " + name, fouls + tag.line() + ". "
+                    + said);
             xml.close();
         } catch (XMLStreamException e) {
             throw new IOException(e);
@@ -181,7 +182,8 @@ public final class SvgFile {
 
     /** The text with the replacement character for what XML 1.0 (section 2.2) does not allow: control characters, half pairs. */
     private static String allowed(String text) {
-        int[] points = text.codePoints().map(point -> point == '\t' || point == '\n' || point == '\r' || point >= 0x20 && point < 0xD800
+        int[] points = text.codePoints().map(point -> point == '\t' || point == '\n' || point == '\r' || point >= 0x20
+                && point < 0xD800
                 || point >= 0xE000 && point < 0xFFFE || point >= 0x10000 ? point : 0xFFFD).toArray();
         return new String(points, 0, points.length);
     }

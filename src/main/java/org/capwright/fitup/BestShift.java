@@ -51,7 +51,8 @@ final class BestShift {
     private Vec2 search() {
         double seed = SEED_SHARE * work.hood().radiusMm();
         Vec2 back = Vec2.ZERO.minus(work.hood().centre());
-        for (Vec2 by : List.of(Vec2.ZERO, back.plus(new Vec2(seed, seed)), back.plus(new Vec2(-seed, seed)), back.plus(new Vec2(-seed, -seed)),
+        for (Vec2 by : List.of(Vec2.ZERO, back.plus(new Vec2(seed, seed)), back.plus(new Vec2(-seed, seed)),
+                back.plus(new Vec2(-seed, -seed)),
                 back.plus(new Vec2(seed, -seed)))) {
             seed(by);
         }

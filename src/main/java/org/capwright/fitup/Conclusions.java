@@ -47,8 +47,10 @@ final class Conclusions {
 
     static void suspects(OvalFit fit, ShopFormat format, List<String> all) {
         for (Residual residual : fit.suspects()) {
-            String at = residual.reading().kind() == Reading.Kind.GIRTH ? "" : " at " + format.angle(Angle.ofRad(residual.reading().azimuthRad()));
-            all.add("Measure again: " + residual.reading().path() + at + " reads " + Quantity.LENGTH.words(residual.reading().valueMm(), format)
+            String at = residual.reading().kind() == Reading.Kind.GIRTH ? "" : " at "
+                    + format.angle(Angle.ofRad(residual.reading().azimuthRad()));
+            all.add("Measure again: " + residual.reading().path() + at + " reads "
+                    + Quantity.LENGTH.words(residual.reading().valueMm(), format)
                     + ", which is " + Quantity.LENGTH.words(Math.abs(residual.withoutMm()), format)
                     + (residual.withoutMm() > 0 ? " more" : " less") + " than all the others say.");
         }

@@ -18,7 +18,8 @@ record Directions(DMatrixRMaj basis, Terms terms) {
     private static final double TOLD_APART = 0.05;
 
     static Directions of(DMatrixRMaj jacobian, boolean withOvality) {
-        Directions found = new Directions(new DMatrixRMaj(5, 0), new Terms(false, 0, 0)).with(jacobian, 0, 1).with(jacobian, 1, 2);
+        Directions found = new Directions(new DMatrixRMaj(5, 0), new Terms(false, 0, 0)).with(jacobian, 0, 1).with(jacobian, 1,
+                2);
         return withOvality ? found.with(jacobian, 3, 2) : found;
     }
 
@@ -83,7 +84,8 @@ record Directions(DMatrixRMaj basis, Terms terms) {
     }
 
     private static SingularValueDecomposition_F64<DMatrixRMaj> decompose(DMatrixRMaj matrix) {
-        SingularValueDecomposition_F64<DMatrixRMaj> parts = DecompositionFactory_DDRM.svd(matrix.numRows, matrix.numCols, true, true, true);
+        SingularValueDecomposition_F64<DMatrixRMaj> parts = DecompositionFactory_DDRM.svd(matrix.numRows, matrix.numCols, true,
+                true, true);
         if (!parts.decompose(matrix.copy())) {
             throw new IllegalStateException("the singular values of the readings were not found");
         }

@@ -29,7 +29,8 @@ import org.capwright.units.ShopFormat;
  * @param verdicts every clearance of both sides
  * @param notes what the readings tell and what they do not, in plain words
  */
-public record FitUp(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rederived rederived, MeasuredWork work, MeasuredSwing swing,
+public record FitUp(Cap drawn, OvalFit stack, OvalFit sleeve, OvalFit hood, Rederived rederived, MeasuredWork work,
+        MeasuredSwing swing,
                     List<FitVerdict> verdicts, List<String> notes) {
     /** Keeps its own copies. */
     public FitUp {

@@ -34,7 +34,8 @@ final class FitVerdicts {
             for (Pair pair : Pair.values()) {
                 for (Leaf leaf : made.leaves()) {
                     side.clearances().stream().filter(one -> one.pair() == pair && one.number() == leaf.number())
-                            .min((a, b) -> Double.compare(a.leastMm(), b.leastMm())).ifPresent(one -> all.add(verdicts.one(one, side.side())));
+                            .min((a, b) -> Double.compare(a.leastMm(), b.leastMm())).ifPresent(one -> all.add(verdicts.one(one,
+                            side.side())));
                 }
             }
         }

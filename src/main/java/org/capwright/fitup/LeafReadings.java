@@ -38,10 +38,12 @@ final class LeafReadings {
         List<Double> ends = new ArrayList<>();
         double hinge = leaf.slab().hingeEdgeMm();
         for (int i = 0; i < job.text().listSize(FitInputs.LEAVES); i++) {
-            boolean ofThis = job.get(FitInputs.LEAF_NUMBER.at(i)) == leaf.number() && job.get(FitInputs.LEAF_SIDE.at(i)).sign() == side;
+            boolean ofThis = job.get(FitInputs.LEAF_NUMBER.at(i)) == leaf.number()
+                    && job.get(FitInputs.LEAF_SIDE.at(i)).sign() == side;
             if (ofThis && job.find(FitInputs.LEAF_LENGTH.at(i)).isPresent()) {
                 double end = hinge + job.get(FitInputs.LEAF_LENGTH.at(i)).mm();
-                (leaf.slab().freeChord() ? ends : radii).add(leaf.slab().freeChord() ? end : Math.hypot(end, job.get(FitInputs.LEAF_AT.at(i)).mm()));
+                (leaf.slab().freeChord() ? ends : radii).add(leaf.slab().freeChord() ? end
+                        : Math.hypot(end, job.get(FitInputs.LEAF_AT.at(i)).mm()));
             }
         }
         covers(leaf, side, sleeve, radii);
@@ -93,8 +95,10 @@ final class LeafReadings {
 
     private RodLine end(RodLine rod, int i) {
         boolean plus = job.get(FitInputs.ROD_END.at(i)) == FitInputs.Side.PLUS;
-        double offset = job.find(FitInputs.ROD_OFFSET.at(i)).map(o -> o.mm()).orElse(plus ? rod.offsetPlusMm() : rod.offsetMinusMm());
-        double height = job.find(FitInputs.ROD_HEIGHT.at(i)).map(z -> z.mm()).orElse(plus ? rod.heightPlusMm() : rod.heightMinusMm());
+        double offset = job.find(FitInputs.ROD_OFFSET.at(i)).map(o -> o.mm()).orElse(plus ? rod.offsetPlusMm()
+                : rod.offsetMinusMm());
+        double height = job.find(FitInputs.ROD_HEIGHT.at(i)).map(z -> z.mm()).orElse(plus ? rod.heightPlusMm()
+                : rod.heightMinusMm());
         return plus ? new RodLine(rod.number(), rod.side(), offset, rod.offsetMinusMm(), height, rod.heightMinusMm(), rod.endMm())
                 : new RodLine(rod.number(), rod.side(), rod.offsetPlusMm(), offset, rod.heightPlusMm(), height, rod.endMm());
     }

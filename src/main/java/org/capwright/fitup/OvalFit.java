@@ -59,10 +59,12 @@ public record OvalFit(Oval outline, Terms terms, List<Residual> residuals, doubl
         }
         List<Reading> rest = new ArrayList<>(readings);
         suspects.forEach(one -> rest.remove(one.reading()));
-        return fit(readings, drawn, withOvality, suspects, Optional.of(fit(rest, drawn, withOvality, List.of(), Optional.empty())));
+        return fit(readings, drawn, withOvality, suspects, Optional.of(fit(rest, drawn, withOvality, List.of(),
+                Optional.empty())));
     }
 
-    private static OvalFit fit(List<Reading> readings, Oval drawn, boolean withOvality, List<Residual> suspects, Optional<OvalFit> without) {
+    private static OvalFit fit(List<Reading> readings, Oval drawn, boolean withOvality, List<Residual> suspects,
+            Optional<OvalFit> without) {
         Solution solution = Solution.of(readings, drawn, withOvality);
         int freedom = readings.size() - solution.terms().count();
         double scale = freedom > 0 ? Math.max(1, Math.sqrt(solution.chiSquare() / freedom)) : 1;

@@ -51,11 +51,14 @@ public record ReadingPlace(View view, Vec2 from, Vec2 to, boolean girth) {
             return List.of(across(cap.sleeve().outsideRadiusMm(), azimuth));
         } else if (path.startsWith(FitInputs.HOOD_BORE + "[")) {
             boolean radius = path.endsWith("." + FitInputs.HOOD_RADIUS.name());
-            return List.of(radius ? plan(Vec2.ZERO, Vec2.polar(cap.hood().insideRadiusMm(), azimuth)) : across(cap.hood().insideRadiusMm(), azimuth));
+            return List.of(radius ? plan(Vec2.ZERO, Vec2.polar(cap.hood().insideRadiusMm(), azimuth))
+                    : across(cap.hood().insideRadiusMm(), azimuth));
         } else if (path.startsWith(FitInputs.GAPS + "[")) {
-            return List.of(plan(Vec2.polar(cap.sleeve().outsideRadiusMm(), azimuth), Vec2.polar(cap.hood().insideRadiusMm(), azimuth)));
+            return List.of(plan(Vec2.polar(cap.sleeve().outsideRadiusMm(), azimuth),
+                    Vec2.polar(cap.hood().insideRadiusMm(), azimuth)));
         } else if (path.startsWith(FitInputs.COVERS + "[")) {
-            return List.of(plan(Vec2.polar(cap.sleeve().outsideRadiusMm(), azimuth), Vec2.polar(cap.leaves().get(0).slab().radiusMm(), azimuth)));
+            return List.of(plan(Vec2.polar(cap.sleeve().outsideRadiusMm(), azimuth),
+                    Vec2.polar(cap.leaves().get(0).slab().radiusMm(), azimuth)));
         }
         return ofMember(line, cap);
     }
@@ -73,9 +76,11 @@ public record ReadingPlace(View view, Vec2 from, Vec2 to, boolean girth) {
         double joint = gutter.jointMm();
         if (line.path().endsWith("." + FitInputs.GUTTER_WIDTH.name())) {
             double z = -gutter.depthMm() / 2;
-            return List.of(section(new Vec2(joint - half, z), new Vec2(joint + half, z)), plan(new Vec2(joint - half, 0), new Vec2(joint + half, 0)));
+            return List.of(section(new Vec2(joint - half, z), new Vec2(joint + half, z)),
+                    plan(new Vec2(joint - half, 0), new Vec2(joint + half, 0)));
         }
-        return List.of(section(new Vec2(joint, 0), new Vec2(joint, -gutter.depthMm())), plan(new Vec2(joint, 0), new Vec2(joint, 0)));
+        return List.of(section(new Vec2(joint, 0), new Vec2(joint, -gutter.depthMm())),
+                plan(new Vec2(joint, 0), new Vec2(joint, 0)));
     }
 
     private static List<ReadingPlace> rod(SheetLine line, Cap cap, int number) {
@@ -130,7 +135,8 @@ public record ReadingPlace(View view, Vec2 from, Vec2 to, boolean girth) {
 
     /** What must be typed with the reading under a name, such as {@code side}. */
     private static String key(SheetLine line, String name) {
-        return line.along().entrySet().stream().filter(one -> one.getKey().endsWith("." + name)).findFirst().orElseThrow().getValue();
+        return line.along().entrySet().stream().filter(one -> one.getKey().endsWith("."
+                + name)).findFirst().orElseThrow().getValue();
     }
 
     private static int sign(String side) {

@@ -64,16 +64,19 @@ public final class ReadingSheet {
         add("stack", FitInputs.STACK_GIRTH, "girth, tape round the outside", Double.NaN, Math.PI * stack, Map.of());
         round("stack", FitInputs.STACK, FitInputs.STACK_AZIMUTH, FitInputs.STACK_DIAMETER, "outside diameter", 2, stack);
         double sleeve = 2 * cap.sleeve().outsideRadiusMm();
-        add("sleeve", FitInputs.SLEEVE_GIRTH, "girth, tape round the outside near the rim", Double.NaN, Math.PI * sleeve, Map.of());
+        add("sleeve", FitInputs.SLEEVE_GIRTH, "girth, tape round the outside near the rim", Double.NaN, Math.PI * sleeve,
+                Map.of());
         round("sleeve", FitInputs.SLEEVE, FitInputs.SLEEVE_AZIMUTH, FitInputs.SLEEVE_DIAMETER, "outside diameter", 2, sleeve);
         round("hood", FitInputs.HOOD_BORE, FitInputs.HOOD_AZIMUTH, FitInputs.HOOD_DIAMETER, "inside diameter", DIAMETERS,
                 2 * cap.hood().insideRadiusMm());
     }
 
-    private void round(String section, String list, Input<Angle> azimuth, Input<Length> value, String words, int proposed, double drawnMm) {
+    private void round(String section, String list, Input<Angle> azimuth, Input<Length> value, String words, int proposed,
+            double drawnMm) {
         for (int i = 0; i < count(list, proposed); i++) {
             boolean radius = section.equals("hood") && job.find(FitInputs.HOOD_RADIUS.at(i)).isPresent();
-            double degrees = job.text().at(azimuth.at(i).path()).isPresent() ? job.get(azimuth.at(i)).degrees() : 180.0 * i / proposed;
+            double degrees = job.text().at(azimuth.at(i).path()).isPresent() ? job.get(azimuth.at(i)).degrees()
+                    : 180.0 * i / proposed;
             Input<Length> input = radius ? FitInputs.HOOD_RADIUS : value;
             add(section, input.at(i), (radius ? "inside radius from the axis" : words) + " at " + degrees(degrees), degrees,
                     radius ? drawnMm / 2 : drawnMm, Map.of(azimuth.at(i).path(), degrees(degrees)));
@@ -95,9 +98,11 @@ public final class ReadingSheet {
         for (String side : List.of("plus", "minus")) {
             for (String end : List.of("plus", "minus")) {
                 int i = place(FitInputs.RODS, Map.of("number", String.valueOf(leaf.number()), "side", side, "end", end));
-                Map<String, String> along = along(FitInputs.RODS, i, Map.of("number", String.valueOf(leaf.number()), "side", side, "end", end));
+                Map<String, String> along = along(FitInputs.RODS, i, Map.of("number", String.valueOf(leaf.number()), "side", side,
+                        "end", end));
                 String where = "rod " + leaf.number() + ", " + sign(side) + "x side, " + sign(end) + "y end: ";
-                add("rods", FitInputs.ROD_HEIGHT.at(i), where + "axis above the rim, leaf closed", Double.NaN, leaf.rodAxisZMm(), along);
+                add("rods", FitInputs.ROD_HEIGHT.at(i), where + "axis above the rim, leaf closed", Double.NaN, leaf.rodAxisZMm(),
+                        along);
                 add("rods", FitInputs.ROD_OFFSET.at(i), where + "axis from the hinge flange's outside", Double.NaN,
                         leaf.rodAxisMm() - leaf.slab().hingeEdgeMm(), along);
             }
@@ -114,9 +119,12 @@ public final class ReadingSheet {
                 double y = at * unit;
                 Map<String, String> key = Map.of("number", String.valueOf(leaf.number()), "side", side, "at", text);
                 int i = place(FitInputs.LEAVES, key);
-                double end = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm() : Math.sqrt(leaf.slab().radiusMm() * leaf.slab().radiusMm() - y * y);
-                add("leaves", FitInputs.LEAF_LENGTH.at(i), "leaf " + leaf.number() + ", " + sign(side) + "x side: length square across, "
-                        + (at == 0 ? "in the middle" : text + " from the middle"), Double.NaN, end - leaf.slab().hingeEdgeMm(), along(FitInputs.LEAVES, i, key));
+                double end = leaf.slab().freeChord() ? leaf.slab().freeEdgeMm()
+                        : Math.sqrt(leaf.slab().radiusMm() * leaf.slab().radiusMm() - y * y);
+                add("leaves", FitInputs.LEAF_LENGTH.at(i), "leaf " + leaf.number() + ", " + sign(side)
+                        + "x side: length square across, "
+                        + (at == 0 ? "in the middle" : text + " from the middle"), Double.NaN, end - leaf.slab().hingeEdgeMm(),
+                        along(FitInputs.LEAVES, i, key));
             }
         }
     }
@@ -127,7 +135,8 @@ public final class ReadingSheet {
         for (int i = 0; i < count(FitInputs.COVERS, proposed.length); i++) {
             boolean placed = i >= proposed.length || job.text().at(FitInputs.COVER_AZIMUTH.at(i).path()).isPresent();
             double degrees = placed ? job.get(FitInputs.COVER_AZIMUTH.at(i)).degrees() : proposed[i];
-            add("leaves", FitInputs.COVER.at(i), "cover at " + degrees(degrees) + ": flange inside beyond the sleeve", degrees, drawn,
+            add("leaves", FitInputs.COVER.at(i), "cover at " + degrees(degrees) + ": flange inside beyond the sleeve", degrees,
+                    drawn,
                     Map.of(FitInputs.COVER_AZIMUTH.at(i).path(), degrees(degrees)));
         }
     }
@@ -137,12 +146,15 @@ public final class ReadingSheet {
             Map<String, String> key = Map.of("number", String.valueOf(gutter.number()));
             int i = place(FitInputs.GUTTERS, key);
             Map<String, String> along = along(FitInputs.GUTTERS, i, key);
-            add("gutter", FitInputs.GUTTER_WIDTH.at(i), "gutter " + gutter.number() + ": inside width at its narrowest", Double.NaN, gutter.insideWidthMm(), along);
-            add("gutter", FitInputs.GUTTER_DEPTH.at(i), "gutter " + gutter.number() + ": inside depth below the rim", Double.NaN, gutter.depthMm(), along);
+            add("gutter", FitInputs.GUTTER_WIDTH.at(i), "gutter " + gutter.number() + ": inside width at its narrowest",
+                    Double.NaN, gutter.insideWidthMm(), along);
+            add("gutter", FitInputs.GUTTER_DEPTH.at(i), "gutter " + gutter.number() + ": inside depth below the rim", Double.NaN,
+                    gutter.depthMm(), along);
         }
     }
 
-    private void add(String section, Input<Length> input, String words, double degrees, double drawnMm, Map<String, String> along) {
+    private void add(String section, Input<Length> input, String words, double degrees, double drawnMm, Map<String,
+            String> along) {
         String typed = job.text().at(input.path()).filter(text -> !text.equals(Input.AUTO)).orElse("");
         lines.add(new SheetLine(section, input.path(), words, degrees, drawnMm, typed, along));
     }

@@ -22,12 +22,14 @@ final class Readings {
 
     /** Readings of the stack's outside. */
     static List<Reading> stack(CapJob job) {
-        return new Readings(job).girthAnd(FitInputs.STACK_GIRTH, FitInputs.STACK, FitInputs.STACK_AZIMUTH, FitInputs.STACK_DIAMETER);
+        return new Readings(job).girthAnd(FitInputs.STACK_GIRTH, FitInputs.STACK, FitInputs.STACK_AZIMUTH,
+                FitInputs.STACK_DIAMETER);
     }
 
     /** Readings of the sleeve's outside. */
     static List<Reading> sleeve(CapJob job) {
-        return new Readings(job).girthAnd(FitInputs.SLEEVE_GIRTH, FitInputs.SLEEVE, FitInputs.SLEEVE_AZIMUTH, FitInputs.SLEEVE_DIAMETER);
+        return new Readings(job).girthAnd(FitInputs.SLEEVE_GIRTH, FitInputs.SLEEVE, FitInputs.SLEEVE_AZIMUTH,
+                FitInputs.SLEEVE_DIAMETER);
     }
 
     /** Readings of the hood's inside; the gaps count from the sleeve. */

@@ -47,14 +47,17 @@ public record Rederived(Cap cap, Set<String> held, Map<String, String> typed, Li
      * @return old and new sizes
      */
     public List<BlankChange> changes(Cap drawn) {
-        Map<String, Bounds> old = Blanks.of(drawn).stream().collect(Collectors.toMap(Blank::id, blank -> blank.outline().bounds(), (a, b) -> a));
+        Map<String, Bounds> old = Blanks.of(drawn).stream().collect(Collectors.toMap(Blank::id, blank -> blank.outline().bounds(),
+                (a, b) -> a));
         List<BlankChange> changes = new ArrayList<>();
         for (Blank blank : Blanks.of(cap)) {
             Bounds before = old.get(blank.id());
             Bounds after = blank.outline().bounds();
-            boolean moved = before != null && (Math.abs(before.width() - after.width()) > SAME_MM || Math.abs(before.height() - after.height()) > SAME_MM);
+            boolean moved = before != null && (Math.abs(before.width() - after.width()) > SAME_MM
+                    || Math.abs(before.height() - after.height()) > SAME_MM);
             if (moved && held.stream().noneMatch(part -> belongs(blank.id(), part))) {
-                changes.add(new BlankChange(blank.id(), blank.name(), before.width(), before.height(), after.width(), after.height()));
+                changes.add(new BlankChange(blank.id(), blank.name(), before.width(), before.height(), after.width(),
+                        after.height()));
             }
         }
         if (!held.contains("rods")) {

@@ -38,7 +38,8 @@ record Solution(Oval outline, Terms terms, DMatrixRMaj covariance, double chiSqu
             }
             best = better.get();
         }
-        return new Solution(best, directions.terms(), covariance(jacobian(readings, best), directions.basis()), chiSquare(readings, best));
+        return new Solution(best, directions.terms(), covariance(jacobian(readings, best), directions.basis()),
+                chiSquare(readings, best));
     }
 
     /** What readings tell, without fitting them. */
@@ -106,7 +107,8 @@ record Solution(Oval outline, Terms terms, DMatrixRMaj covariance, double chiSqu
     }
 
     private static Oval plus(Oval oval, DMatrixRMaj change, double share) {
-        return new Oval(oval.radiusMm() + share * change.get(0), oval.cosMm() + share * change.get(3), oval.sinMm() + share * change.get(4),
+        return new Oval(oval.radiusMm() + share * change.get(0), oval.cosMm() + share * change.get(3), oval.sinMm()
+                + share * change.get(4),
                 new Vec2(oval.centre().x() + share * change.get(1), oval.centre().y() + share * change.get(2)));
     }
 

@@ -82,7 +82,8 @@ final class Suggestions {
         Check.Place place = deciding.check().place().orElseThrow();
         double azimuth = Math.toDegrees(Math.atan2(place.at().y(), place.at().x()));
         MeasuredWork dressed = fitUp.work().withLeaf(new LeafSize(number(), deciding.side(), slab));
-        return tried(Kind.DRESS, "dress leaf " + number() + " (" + sideWord() + ") in by " + length(need) + " where it comes near the hood, at azimuth "
+        return tried(Kind.DRESS, "dress leaf " + number() + " (" + sideWord() + ") in by " + length(need)
+                + " where it comes near the hood, at azimuth "
                 + format.angle(Angle.ofDegrees(azimuth)), fitUp.with(dressed));
     }
 
@@ -92,7 +93,8 @@ final class Suggestions {
         RodLine rod = fitUp.work().rod(fitUp.made(), fitUp.made().leaves().get(number() - 1), deciding.side());
         RodLine raised = new RodLine(rod.number(), rod.side(), rod.offsetPlusMm(), rod.offsetMinusMm(), rod.heightPlusMm() + need,
                 rod.heightMinusMm() + need, rod.endMm());
-        Suggestion shimmed = tried(Kind.SHIM, "shim both bushings of rod " + number() + " (" + sideWord() + ") up by " + length(need),
+        Suggestion shimmed = tried(Kind.SHIM, "shim both bushings of rod " + number() + " (" + sideWord() + ") up by "
+                + length(need),
                 fitUp.with(fitUp.work().withRod(raised)));
         return shimmed.verdict() == Verdict.CLEAR ? Optional.of(shimmed) : Optional.empty();
     }
@@ -122,7 +124,8 @@ final class Suggestions {
         Map<String, FitVerdict> then = new HashMap<>();
         after.verdicts().forEach(one -> then.put(one.check().id(), one));
         // where the hood decides, its least clearance anywhere counts, not that of one leaf
-        double value = deciding.check().id().contains(".hood.") ? after.swing().leastToHood().leastMm() : then.get(deciding.check().id()).check().value();
+        double value = deciding.check().id().contains(".hood.") ? after.swing().leastToHood().leastMm()
+                : then.get(deciding.check().id()).check().value();
         boolean spoils = before.verdicts().stream().anyMatch(one -> then.containsKey(one.check().id())
                 && then.get(one.check().id()).verdict().compareTo(one.verdict()) < 0);
         return new Suggestion(kind, words, deciding.check().value(), value, deciding.check().limit().verdict(value), !spoils);

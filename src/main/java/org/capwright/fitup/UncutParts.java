@@ -17,7 +17,8 @@ import org.capwright.job.RefusedJobException;
 /** Which part that is not cut yet to change, and to what: tried step by step on the fit-up itself. */
 final class UncutParts {
     private static final int MOST_STEPS = 32;
-    private static final Map<String, String> PART_OF = Map.of("hood", "hood", "leaves", "leaves", "gutter", "gutter", "rods", "rods",
+    private static final Map<String, String> PART_OF = Map.of("hood", "hood", "leaves", "leaves", "gutter", "gutter", "rods",
+            "rods",
             "bushings", "rods", "standoffs", "standoffs", "stop", "stop", "stack", "sleeve");
 
     private final FitUp fitUp;
@@ -41,7 +42,8 @@ final class UncutParts {
 
     /** The check without its side. */
     private static Check general(Check check) {
-        return new Check(check.id().replaceAll("\\.(plus|minus)$", ""), check.words(), check.quantity(), check.value(), check.limit(),
+        return new Check(check.id().replaceAll("\\.(plus|minus)$", ""), check.words(), check.quantity(), check.value(),
+                check.limit(),
                 check.place(), check.estimate());
     }
 

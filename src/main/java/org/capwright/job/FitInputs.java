@@ -13,7 +13,8 @@ public final class FitInputs {
                 "Date of the readings, as the shop writes it: sheet moves as it is welded, so old readings may not "
                     + "hold.");
     /** Accuracy of a reading that states none of its own. */
-    public static final Input<Length> ACCURACY = Input.length("fit.accuracy", "accuracy").between("0.001 in", "1/2 in").or("1/32 in")
+    public static final Input<Length> ACCURACY = Input.length("fit.accuracy", "accuracy").between("0.001 in",
+            "1/2 in").or("1/32 in")
             .help("How far off a reading may be, either way, 19 times in 20. Default: half a sixteenth on a tape (common practice, no source).");
     /** Girth of the stack. */
     public static final Input<Length> STACK_GIRTH = girth("fit.stackGirth", "stack girth",
@@ -53,7 +54,8 @@ public final class FitInputs {
     /** The list of gaps between sleeve and hood. */
     public static final String GAPS = "fit.gaps";
     /** Azimuth of a gap. */
-    public static final Input<Angle> GAP_AZIMUTH = Input.angle(GAPS + "[].azimuth", "gap at").between("-360 deg", "360 deg").orAuto()
+    public static final Input<Angle> GAP_AZIMUTH = Input.angle(GAPS + "[].azimuth", "gap at").between("-360 deg",
+            "360 deg").orAuto()
             .help("Auto: the first reading at the first standoff, the second at the second, and so on.");
     /** Gap between the sleeve's outside and the hood's inside. */
     public static final Input<Length> GAP = Input.length(GAPS + "[].gap", "gap").between("0 in", "24 in").orAuto()
@@ -73,12 +75,14 @@ public final class FitInputs {
                 "Which end of the rod was measured, towards +y or towards -y: two ends that differ skew the rod. Mark "
                     + "+y on the hood before you start.");
     /** Height of the rod's axis at that end. */
-    public static final Input<Length> ROD_HEIGHT = Input.length(RODS + "[].height", "axis height").between("-1 in", "6 in").orAuto()
+    public static final Input<Length> ROD_HEIGHT = Input.length(RODS + "[].height", "axis height").between("-1 in",
+            "6 in").orAuto()
             .help(
                 "Height of the rod's axis above the rim at that end, leaf closed. Measure from the rim to the bar's "
                     + "top at the bushing, less half the bar.");
     /** Offset of the rod's axis at that end. */
-    public static final Input<Length> ROD_OFFSET = Input.length(RODS + "[].offset", "axis offset").between("0 in", "6 in").orAuto()
+    public static final Input<Length> ROD_OFFSET = Input.length(RODS + "[].offset", "axis offset").between("0 in",
+            "6 in").orAuto()
             .help(
                 "Rod axis from the hinge flange's outside face at that end, into the leaf. Measure from the flange to "
                     + "the bar's near side, and add half the bar.");
@@ -91,12 +95,14 @@ public final class FitInputs {
                 "Whether the leaf on the +x or on the -x side was measured: fit-up takes each side by itself. Mark +x "
                     + "on the hood before you start.");
     /** Where along the hinge edge the leaf was measured. */
-    public static final Input<Length> LEAF_AT = Input.length(LEAVES + "[].at", "measured at").between("-48 in", "48 in").or("0 in")
+    public static final Input<Length> LEAF_AT = Input.length(LEAVES + "[].at", "measured at").between("-48 in",
+            "48 in").or("0 in")
             .help(
                 "Where along the hinge edge the length was measured, from its middle towards +y: the leaf is shorter "
                     + "towards its corners.");
     /** Length of the leaf there. */
-    public static final Input<Length> LEAF_LENGTH = Input.length(LEAVES + "[].length", "leaf length").between("1/2 in", "96 in").orAuto()
+    public static final Input<Length> LEAF_LENGTH = Input.length(LEAVES + "[].length", "leaf length").between("1/2 in",
+            "96 in").orAuto()
             .help("From the hinge flange's outside face square across to the outside of the curved flange.");
     /** Accuracy of a leaf length. */
     public static final Input<Length> LEAF_ACCURACY = accuracy(LEAVES);
@@ -114,12 +120,14 @@ public final class FitInputs {
     /** Number of the gutter. */
     public static final Input<Integer> GUTTER_NUMBER = number(GUTTERS);
     /** Inside width of the gutter. */
-    public static final Input<Length> GUTTER_WIDTH = Input.length(GUTTERS + "[].width", "gutter width").between("1/2 in", "12 in").orAuto()
+    public static final Input<Length> GUTTER_WIDTH = Input.length(GUTTERS + "[].width", "gutter width").between("1/2 in",
+            "12 in").orAuto()
             .help(
                 "Inside width of the bent channel at its narrowest, which is what the heel swings through. Measure at "
                     + "both ends and in the middle.");
     /** Inside depth of the gutter. */
-    public static final Input<Length> GUTTER_DEPTH = Input.length(GUTTERS + "[].depth", "gutter depth").between("1/4 in", "6 in").orAuto()
+    public static final Input<Length> GUTTER_DEPTH = Input.length(GUTTERS + "[].depth", "gutter depth").between("1/4 in",
+            "6 in").orAuto()
             .help(
                 "Inside depth of the gutter, from the rim down to the channel's floor. Lay a straightedge across the "
                     + "rim and measure down, at the shallowest place.");
@@ -131,7 +139,8 @@ public final class FitInputs {
 
     /** All of them, in order. */
     static final Group GROUP = Group.of("fit", "Fit-up", DATE, ACCURACY, STACK_GIRTH, STACK_AZIMUTH, STACK_DIAMETER, SLEEVE_GIRTH,
-            SLEEVE_AZIMUTH, SLEEVE_DIAMETER, HOOD_AZIMUTH, HOOD_DIAMETER, HOOD_RADIUS, HOOD_ACCURACY, GAP_AZIMUTH, GAP, GAP_ACCURACY,
+            SLEEVE_AZIMUTH, SLEEVE_DIAMETER, HOOD_AZIMUTH, HOOD_DIAMETER, HOOD_RADIUS, HOOD_ACCURACY, GAP_AZIMUTH, GAP,
+            GAP_ACCURACY,
             ROD_NUMBER, ROD_SIDE, ROD_END, ROD_HEIGHT, ROD_OFFSET, LEAF_NUMBER, LEAF_SIDE, LEAF_AT, LEAF_LENGTH, LEAF_ACCURACY,
             COVER_AZIMUTH, COVER, GUTTER_NUMBER, GUTTER_WIDTH, GUTTER_DEPTH, END_PLAY);
 

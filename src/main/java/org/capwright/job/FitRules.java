@@ -28,7 +28,8 @@ final class FitRules {
             boolean diameter = job.find(FitInputs.HOOD_DIAMETER.at(i)).isPresent();
             boolean radius = job.find(FitInputs.HOOD_RADIUS.at(i)).isPresent();
             if (diameter && radius) {
-                refuse(FitInputs.HOOD_DIAMETER.at(i), "a reading of the bore is either a diameter or a radius", "Take one of the two out");
+                refuse(FitInputs.HOOD_DIAMETER.at(i), "a reading of the bore is either a diameter or a radius",
+                        "Take one of the two out");
             }
         }
     }
@@ -36,7 +37,8 @@ final class FitRules {
     private void numbers(String list, Input<Integer> number, int most) {
         for (int i = 0; i < job.text().listSize(list); i++) {
             if (job.get(number.at(i)) > most) {
-                refuse(number.at(i), "with " + job.get(LeafInputs.COUNT) + " leaves the numbers go from 1 to " + most, "Type one of these");
+                refuse(number.at(i), "with " + job.get(LeafInputs.COUNT) + " leaves the numbers go from 1 to " + most,
+                        "Type one of these");
             }
         }
     }

@@ -65,7 +65,8 @@ final class JobRules {
             return;
         }
         halfRound(SleeveInputs.STOP_BEAD_DEPTH, SleeveInputs.STOP_BEAD_WIDTH);
-        double top = job.find(SleeveInputs.STOP_BEAD_FROM_FOOT).map(Length::mm).orElse(0.0) + mm(SleeveInputs.STOP_BEAD_WIDTH) / 2;
+        double top = job.find(SleeveInputs.STOP_BEAD_FROM_FOOT).map(Length::mm).orElse(0.0)
+                + mm(SleeveInputs.STOP_BEAD_WIDTH) / 2;
         if (top > mm(SleeveInputs.HEIGHT)) {
             refuse(SleeveInputs.STOP_BEAD_FROM_FOOT, "the bead must lie within the sleeve's height of "
                     + typed(SleeveInputs.HEIGHT), "Lower the bead or raise the sleeve");

@@ -11,7 +11,8 @@ public final class LimitInputs {
                 "Least slip of the sleeve over the stack, on the diameter: welds, dents and paint use it up. Compare "
                     + "both girths, divided by 3.1416.");
     /** Least cover. */
-    public static final Input<Length> COVER = length("cover", "cover", "1/2 in", "Least distance of the curved drip flange's inside beyond the sleeve's outside.");
+    public static final Input<Length> COVER = length("cover", "cover", "1/2 in",
+            "Least distance of the curved drip flange's inside beyond the sleeve's outside.");
     /** Least clearance of leaf and hood. */
     public static final Input<Length> LEAF_HOOD = length("leafHood", "leaf to hood", "1/4 in",
                 "Least clearance of a leaf and the hood's inside: it must take up an oval hood, dents and ice. Gauge "
@@ -29,7 +30,8 @@ public final class LimitInputs {
                 "Least clearance of the spouts and the curved drip flange, so that water drips off and does not "
                     + "bridge. Gauge it at the spout's corner, leaf closed.");
     /** Least clearance of a leaf and anything else: sleeve, other leaves, rods, bars, bushings. */
-    public static final Input<Length> OTHER = length("other", "leaf to anything else", "1/16 in", "Least clearance of a leaf and the sleeve, other leaves, rods, bars and bushing ends.");
+    public static final Input<Length> OTHER = length("other", "leaf to anything else", "1/16 in",
+            "Least clearance of a leaf and the sleeve, other leaves, rods, bars and bushing ends.");
     /** Smallest opening at the stop. */
     public static final Input<Angle> STOP_LEAST = Input.angle("limits.stopLeast", "stop, least").between("30 deg", "89.5 deg")
             .or("80 deg").help(
@@ -65,7 +67,8 @@ public final class LimitInputs {
             .help("Annealed: at least the sheet's thickness. Design table: tight below a conservative table's "
                     + "radius as well; take it for hard sheet, which cracks sooner.");
     /** Largest strain of the shrunk lip. */
-    public static final Input<Double> SHRINK = Input.number("limits.shrink", "shrink at the lip").between("0.005", "0.3").or("0.06")
+    public static final Input<Double> SHRINK = Input.number("limits.shrink", "shrink at the lip").between("0.005",
+            "0.3").or("0.06")
             .help(
                 "Largest share of its length that the curved lip is shrunk by, before it pleats. Try it on scrap: the "
                     + "default is a guess.");
@@ -87,7 +90,8 @@ public final class LimitInputs {
                 "Least end play of a rod on each side; with less, heat or paint seizes it. Push the rod to one end, "
                     + "measure at the other, and halve it.");
     /** Least gap between the closed leaves' edge and the hood. */
-    public static final Input<Length> DRAIN = length("drain", "annulus drain", "1/2 in", "Least gap between the closed leaves' edge and the hood, through which the annulus drains.");
+    public static final Input<Length> DRAIN = length("drain", "annulus drain", "1/2 in",
+            "Least gap between the closed leaves' edge and the hood, through which the annulus drains.");
     /** Least distance of a seam from anything else. */
     public static final Input<Length> SEAM = length("seam", "seam to features", "1/2 in",
                 "Least distance of a cylinder's seam from holes, notches and plates, and never less than half of what "

@@ -10,11 +10,14 @@ public final class ToleranceInputs {
     public static final Input<Spreading> SPREADING = Input.choice("tolerance.spreading", "spreading", Spreading.class)
             .or(Spreading.NORMAL.word()).help("Normal: 19 builds in 20 lie within the tolerance. Uniform: all do, evenly.");
     /** Hood diameter. */
-    public static final Input<Length> HOOD_DIAMETER = length("hoodDiameter", "hood diameter", "1/8 in", "Mean diameter of the rolled hood, either way.");
+    public static final Input<Length> HOOD_DIAMETER = length("hoodDiameter", "hood diameter", "1/8 in",
+            "Mean diameter of the rolled hood, either way.");
     /** Ovality of the hood. */
-    public static final Input<Length> OVALITY = length("ovality", "ovality", "1/8 in", "Largest radius over the mean radius of the hood; its direction is random.");
+    public static final Input<Length> OVALITY = length("ovality", "ovality", "1/8 in",
+            "Largest radius over the mean radius of the hood; its direction is random.");
     /** Shift of the hood. */
-    public static final Input<Length> SHIFT = length("shift", "hood shift", "1/16 in", "Hood off the sleeve's centre, along x and along y.");
+    public static final Input<Length> SHIFT = length("shift", "hood shift", "1/16 in",
+            "Hood off the sleeve's centre, along x and along y.");
     /** Position of the rods. */
     public static final Input<Length> ROD_POSITION = length("rodPosition", "rod position", "1/32 in",
             "Whole rod from the hinge flange, either way, both ends alike.");
@@ -28,9 +31,11 @@ public final class ToleranceInputs {
     public static final Input<Length> ROD_END_HEIGHT = length("rodEndHeight", "rod end height", "1/64 in",
             "Each end of a rod by itself, above the rim: two ends that differ tilt the rod.");
     /** Leaf radius. */
-    public static final Input<Length> LEAF_RADIUS = length("leafRadius", "leaf radius", "1/32 in", "Outside of the shrunk curved flange, either way.");
+    public static final Input<Length> LEAF_RADIUS = length("leafRadius", "leaf radius", "1/32 in",
+            "Outside of the shrunk curved flange, either way.");
     /** Flange depth. */
-    public static final Input<Length> FLANGE_DEPTH = length("flangeDepth", "flange depth", "1/32 in", "Both drip flanges, either way.");
+    public static final Input<Length> FLANGE_DEPTH = length("flangeDepth", "flange depth", "1/32 in",
+            "Both drip flanges, either way.");
     /** Share of builds wanted clear. */
     public static final Input<Double> SHARE = Input.number("tolerance.share", "share wanted").between("0.5", "0.9999").or("0.99")
             .help(
@@ -38,7 +43,8 @@ public final class ToleranceInputs {
                     + "certainty costs a wider hood.");
 
     /** All of them, in order. */
-    static final Group GROUP = Group.of("tolerance", "Tolerances", SPREADING, HOOD_DIAMETER, OVALITY, SHIFT, ROD_POSITION, ROD_HEIGHT,
+    static final Group GROUP = Group.of("tolerance", "Tolerances", SPREADING, HOOD_DIAMETER, OVALITY, SHIFT, ROD_POSITION,
+            ROD_HEIGHT,
             ROD_END_POSITION, ROD_END_HEIGHT, LEAF_RADIUS, FLANGE_DEPTH, SHARE);
 
     private ToleranceInputs() {

@@ -44,7 +44,8 @@ public final class HeelSweep {
      * @param axisZMm rod axis above the rim, z_r
      * @return the heel
      */
-    public static HeelSweep of(double offsetMm, double rodRadiusMm, double flangeMm, double thicknessMm, double turnRad, double axisZMm) {
+    public static HeelSweep of(double offsetMm, double rodRadiusMm, double flangeMm, double thicknessMm, double turnRad,
+            double axisZMm) {
         double s = Math.sin(turnRad);
         double c = Math.cos(turnRad);
         double lipU = -offsetMm - flangeMm * c;

@@ -65,7 +65,8 @@ final class LeafSlabs {
             if (slab.freeEdgeMm() - slab.hingeEdgeMm() <= 2 * offsetMm) {
                 String typed = job.text().at(LeafInputs.GAP.path()).or(LeafInputs.GAP::fallback).orElse("");
                 throw new RefusedJobException(List.of(new Problem(LeafInputs.GAP.path(), typed,
-                        "a leaf would be shorter than twice its rod offset", "Take fewer leaves, a smaller gap or offset, or move the joints")));
+                        "a leaf would be shorter than twice its rod offset",
+                        "Take fewer leaves, a smaller gap or offset, or move the joints")));
             }
         }
     }

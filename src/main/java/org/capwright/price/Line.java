@@ -21,7 +21,8 @@ public record Line(String name, double quantity, String unit, OptionalDouble eac
 
     /** A line that is a share of something. */
     static Line share(String name, OptionalDouble share, OptionalDouble of, String note) {
-        OptionalDouble amount = share.isPresent() && of.isPresent() ? rounded(share.getAsDouble() * of.getAsDouble()) : OptionalDouble.empty();
+        OptionalDouble amount = share.isPresent() && of.isPresent() ? rounded(share.getAsDouble() * of.getAsDouble())
+                : OptionalDouble.empty();
         return new Line(name, share.orElse(0) * 100, "%", OptionalDouble.empty(), amount, note);
     }
 

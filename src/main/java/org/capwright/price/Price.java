@@ -20,7 +20,8 @@ import org.capwright.stock.StockPlan;
  * @param margin margin
  * @param tax tax
  */
-public record Price(int caps, StockPlan plan, String currency, String note, List<Line> material, List<Line> hardware, List<Line> labour,
+public record Price(int caps, StockPlan plan, String currency, String note, List<Line> material, List<Line> hardware,
+        List<Line> labour,
                     Line overhead, Line margin, Line tax) {
     /** Keeps its own copies. */
     public Price {

@@ -42,7 +42,8 @@ final class Hardware {
 
     private HardwareItem rod(PivotRod rod) {
         return new HardwareItem("pivot rod " + rod.number() + ", round bar", 2, rod.metal().word() + ", diameter "
-                + length(rod.diameterMm()) + ", cut length " + length(rod.lengthMm()), "", HardwareKind.BAR, rod.diameterMm(), rod.lengthMm());
+                + length(rod.diameterMm()) + ", cut length " + length(rod.lengthMm()), "", HardwareKind.BAR, rod.diameterMm(),
+                rod.lengthMm());
     }
 
     /** Those of one joint are alike; joints with bushings of the same length share a line. */
@@ -73,14 +74,16 @@ final class Hardware {
 
     private HardwareItem screws() {
         Sleeve.FastenerHoles holes = cap.sleeve().holes();
-        return new HardwareItem("fastener, sleeve to stack", holes.count(), "hole " + length(holes.diameterMm()), "", HardwareKind.FASTENER,
+        return new HardwareItem("fastener, sleeve to stack", holes.count(), "hole " + length(holes.diameterMm()), "",
+                HardwareKind.FASTENER,
                 holes.diameterMm(), 0);
     }
 
     /** Sealant for every joint that is sealed. */
     private HardwareItem sealant() {
         double run = Joins.of(cap).stream().filter(JoinItem::sealed).mapToDouble(JoinItem::totalMm).sum();
-        return new HardwareItem("sealant", 1, "run of " + length(run), "laps, locks and gutter mouths", HardwareKind.SEALANT, 0, run);
+        return new HardwareItem("sealant", 1, "run of " + length(run), "laps, locks and gutter mouths", HardwareKind.SEALANT, 0,
+                run);
     }
 
     private String length(double mm) {

@@ -11,5 +11,6 @@ package org.capwright.stock;
  * @param sizeMm the size that decides its price
  * @param lengthMm length of one, where it is cut to length; else 0
  */
-public record HardwareItem(String name, int quantity, String size, String note, HardwareKind kind, double sizeMm, double lengthMm) {
+public record HardwareItem(String name, int quantity, String size, String note, HardwareKind kind, double sizeMm,
+        double lengthMm) {
 }

@@ -24,7 +24,8 @@ final class Joins {
         List<JoinItem> joins = new ArrayList<>();
         joins.add(seam("sleeve seam", cap.sleeve().flat(), cap.sleeve().sheet()));
         joins.add(seam("hood seam", cap.hood().flat(), cap.hood().sheet()));
-        joins.add(JoinItem.weld("standoff to sleeve", 2 * cap.standoff().count(), cap.standoff().heightMm(), "weld both edges of the inner flange",
+        joins.add(JoinItem.weld("standoff to sleeve", 2 * cap.standoff().count(), cap.standoff().heightMm(),
+                "weld both edges of the inner flange",
                 JoinKind.FILLET));
         for (Leaf leaf : cap.leaves()) {
             boolean welds = leaf.sheet().metal().weldsTo(cap.rods().get(leaf.number() - 1).metal());
@@ -32,11 +33,13 @@ final class Joins {
                     ? "stitch weld along both sides" : "straps and rivets: aluminium and steel can't be welded to each other",
                     JoinKind.STITCH));
             int corners = 2 * (leaf.freeCorner().isPresent() ? 4 : 2);
-            joins.add(JoinItem.weld("flange corners of leaf " + leaf.number(), corners, leaf.hingeFlangeMm(), "weld", JoinKind.FILLET));
+            joins.add(JoinItem.weld("flange corners of leaf " + leaf.number(), corners, leaf.hingeFlangeMm(), "weld",
+                    JoinKind.FILLET));
         }
         for (Gutter gutter : cap.gutters()) {
             joins.add(new JoinItem("gutter " + gutter.number() + " to sleeve", 2 * Cap.mirrored(gutter.number()),
-                    gutter.outsideWidthMm() + 2 * gutter.outsideDepthMm(), "weld and seal round the notch", JoinKind.FILLET, 0, true));
+                    gutter.outsideWidthMm() + 2 * gutter.outsideDepthMm(), "weld and seal round the notch", JoinKind.FILLET, 0,
+                    true));
         }
         for (StopBar bar : cap.stops()) {
             joins.add(JoinItem.weld("stop bar " + bar.number() + " to hood", 2 * Cap.mirrored(bar.number()),
@@ -62,7 +65,8 @@ final class Joins {
             double least = row.leastSpacing().mm();
             int most = (int) Math.floor(flat.heightMm() / least);
             int usual = (int) Math.ceil(flat.heightMm() / (USUAL_PITCH * least));
-            return new JoinItem(name, flat.pieces(), flat.heightMm(), "lap: " + most + " spot welds at most (table of uncoated steel:"
+            return new JoinItem(name, flat.pieces(), flat.heightMm(), "lap: " + most
+                    + " spot welds at most (table of uncoated steel:"
                     + " prove with a test coupon), " + usual + " reckoned: twice the least spacing, common practice, no source",
                     JoinKind.SPOT, usual, true);
         }).orElse(new JoinItem(name, flat.pieces(), flat.heightMm(), "lap: rivet or weld", JoinKind.LAP, 0, true));

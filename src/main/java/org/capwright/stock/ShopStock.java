@@ -47,7 +47,8 @@ public record ShopStock(String note, String currency, UnitSystem units, NestRule
         List<StockSheet> near = sheets.stream().filter(one -> one.sheet().metal() == sheet.metal())
                 .filter(one -> off(one, sheet.thicknessMm()) <= NEAR).toList();
         return near.stream().min(Comparator.comparingDouble(one -> off(one, sheet.thicknessMm())))
-                .map(best -> near.stream().filter(one -> off(one, best.sheet().thicknessMm()) <= SAME).toList()).orElse(List.of());
+                .map(best -> near.stream().filter(one -> off(one,
+                best.sheet().thicknessMm()) <= SAME).toList()).orElse(List.of());
     }
 
     private static double off(StockSheet one, double thicknessMm) {
@@ -62,6 +63,7 @@ public record ShopStock(String note, String currency, UnitSystem units, NestRule
      * @return price of one, or of a metre; empty where it is not known
      */
     public OptionalDouble price(HardwareKind kind, double sizeMm) {
-        return hardware.stream().filter(one -> one.suits(kind, sizeMm)).map(HardwarePrice::price).findFirst().orElse(OptionalDouble.empty());
+        return hardware.stream().filter(one -> one.suits(kind,
+                sizeMm)).map(HardwarePrice::price).findFirst().orElse(OptionalDouble.empty());
     }
 }

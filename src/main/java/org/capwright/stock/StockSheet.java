@@ -15,7 +15,8 @@ import org.capwright.part.Sheet;
  * @param count how many there are; empty where more can be bought
  * @param remnant whether it is left over from other work
  */
-public record StockSheet(Sheet sheet, double lengthMm, double widthMm, Optional<SheetPrice> price, OptionalInt count, boolean remnant) {
+public record StockSheet(Sheet sheet, double lengthMm, double widthMm, Optional<SheetPrice> price, OptionalInt count,
+        boolean remnant) {
     /** Refuses what is no sheet. */
     public StockSheet {
         if (!(lengthMm > 0 && widthMm > 0) || Double.isInfinite(lengthMm * widthMm)) {

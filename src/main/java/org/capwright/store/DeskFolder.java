@@ -38,7 +38,8 @@ public final class DeskFolder {
      * @return the folder
      */
     public static DeskFolder ofUser() {
-        return new DeskFolder(Path.of(System.getProperty("capwright.home", Path.of(System.getProperty("user.home"), ".capwright").toString())));
+        return new DeskFolder(Path.of(System.getProperty("capwright.home",
+                Path.of(System.getProperty("user.home"), ".capwright").toString())));
     }
 
     /**

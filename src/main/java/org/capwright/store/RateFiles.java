@@ -89,7 +89,8 @@ public final class RateFiles {
     private static OptionalDouble credit(ShopText in) {
         OptionalDouble share = share(in, "remnantCreditPercent");
         if (share.orElse(0) > 1) {
-            in.refuse("remnantCreditPercent", Double.toString(share.getAsDouble() * 100), "it must be 0 to 100", "Type a smaller number");
+            in.refuse("remnantCreditPercent", Double.toString(share.getAsDouble() * 100), "it must be 0 to 100",
+                    "Type a smaller number");
             return OptionalDouble.empty();
         }
         return share;

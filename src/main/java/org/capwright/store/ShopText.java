@@ -67,7 +67,8 @@ final class ShopText {
         String typed = text(path).strip();
         return values.stream().filter(value -> word.apply(value).equals(typed)).findFirst().orElseGet(() -> {
             if (!typed.isEmpty()) {
-                refuse(path, typed, "it must be one of " + values.stream().map(word).collect(Collectors.joining(", ")), "Choose one of them");
+                refuse(path, typed, "it must be one of " + values.stream().map(word).collect(Collectors.joining(", ")),
+                        "Choose one of them");
             }
             return values.get(0);
         });
@@ -109,8 +110,10 @@ final class ShopText {
     /** A whole number of a range; empty where it is not given. */
     OptionalInt count(String path, int least, int most) {
         OptionalDouble number = amount(path);
-        if (number.isPresent() && (number.getAsDouble() != Math.rint(number.getAsDouble()) || number.getAsDouble() < least || number.getAsDouble() > most)) {
-            refuse(path, text.at(path).orElse(""), "it must be a whole number from " + least + " to " + most, "Type such a number");
+        if (number.isPresent() && (number.getAsDouble() != Math.rint(number.getAsDouble()) || number.getAsDouble() < least
+                || number.getAsDouble() > most)) {
+            refuse(path, text.at(path).orElse(""), "it must be a whole number from " + least + " to " + most,
+                    "Type such a number");
             return OptionalInt.empty();
         }
         return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();

@@ -90,7 +90,8 @@ public final class StockFiles {
         in.count("capwrightStock", 1, NEWEST_VERSION);
         UnitSystem units = in.word("units", List.of(UnitSystem.values()), StockTree::word);
         in.units(units);
-        NestRules rules = new NestRules(in.lengthMm("layout.spacing", true), in.lengthMm("layout.margin", true), in.lengthMm("layout.leastRemnant", true));
+        NestRules rules = new NestRules(in.lengthMm("layout.spacing", true), in.lengthMm("layout.margin", true),
+                in.lengthMm("layout.leastRemnant", true));
         List<StockSheet> sheets = new ArrayList<>();
         sheets("sheets", false, sheets);
         sheets("remnants", true, sheets);
@@ -121,9 +122,11 @@ public final class StockFiles {
             return new Sheet(metal, OptionalInt.empty(), in.lengthMm(at + "thickness", false));
         }
         OptionalInt gauge = in.count(at + "gauge", 10, 28);
-        Optional<Length> thickness = gauge.isPresent() ? GaugeTable.of(metal).flatMap(table -> table.thickness(gauge.getAsInt())) : Optional.empty();
+        Optional<Length> thickness = gauge.isPresent() ? GaugeTable.of(metal).flatMap(table -> table.thickness(gauge.getAsInt()))
+                : Optional.empty();
         if (gauge.isPresent() && thickness.isEmpty()) {
-            in.refuse(at + "gauge", Integer.toString(gauge.getAsInt()), "there is no such gauge of " + metal.word(), "Give its thickness instead");
+            in.refuse(at + "gauge", Integer.toString(gauge.getAsInt()), "there is no such gauge of " + metal.word(),
+                    "Give its thickness instead");
         }
         return new Sheet(metal, gauge, thickness.orElse(Length.ofMm(1)).mm());
     }
@@ -142,7 +145,8 @@ public final class StockFiles {
         List<StockBar> bars = new ArrayList<>();
         for (int i = 0; i < in.listSize("bars"); i++) {
             String at = "bars[" + i + "].";
-            bars.add(new StockBar(in.word(at + "metal", List.of(Metal.values()), Metal::word), in.lengthMm(at + "diameter", false),
+            bars.add(new StockBar(in.word(at + "metal", List.of(Metal.values()), Metal::word),
+                    in.lengthMm(at + "diameter", false),
                     in.lengthMm(at + "length", false), in.amount(at + "price")));
         }
         return bars;

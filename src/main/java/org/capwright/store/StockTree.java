@@ -63,7 +63,8 @@ final class StockTree {
         }
         tree.put("length", length(sheet.lengthMm()));
         tree.put("width", length(sheet.widthMm()));
-        sheet.price().ifPresent(price -> tree.put(price.per() == SheetPrice.Per.SHEET ? "perSheet" : "perKg", number(price.amount())));
+        sheet.price().ifPresent(price -> tree.put(price.per() == SheetPrice.Per.SHEET ? "perSheet" : "perKg",
+                number(price.amount())));
         sheet.count().ifPresent(count -> tree.put("count", count));
         return tree;
     }

@@ -98,7 +98,8 @@ final class HoodClearance {
             best = one.mm() < nearest.mm() ? (double) i / LEVELS : best;
             nearest = nearest.orNearer(one);
         }
-        double share = GoldenSection.lowest(at -> wall.apply(at).mm(), Math.max(0, best - 1.0 / LEVELS), Math.min(1, best + 1.0 / LEVELS), ENOUGH);
+        double share = GoldenSection.lowest(at -> wall.apply(at).mm(), Math.max(0, best - 1.0 / LEVELS),
+                Math.min(1, best + 1.0 / LEVELS), ENOUGH);
         return nearest.orNearer(wall.apply(share));
     }
 

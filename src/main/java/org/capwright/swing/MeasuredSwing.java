@@ -95,7 +95,8 @@ public record MeasuredSwing(List<OneSide> sides) {
     }
 
     private static Cap atEnd(Cap cap, MeasuredWork work, int side, int end) {
-        List<Leaf> leaves = cap.leaves().stream().map(leaf -> atEnd(work.leaf(leaf, side), work.rod(cap, leaf, side), end)).toList();
+        List<Leaf> leaves = cap.leaves().stream().map(leaf -> atEnd(work.leaf(leaf, side), work.rod(cap, leaf, side),
+                end)).toList();
         return new Cap(cap.job(), cap.stopRad(), cap.joints(), cap.sleeve(), cap.hood(), leaves, cap.rods(), cap.bushings(),
                 cap.washer(), cap.doublers(), cap.gutters(), cap.stops(), cap.standoff());
     }
@@ -114,7 +115,8 @@ public record MeasuredSwing(List<OneSide> sides) {
     }
 
     private static Clearance onSide(Clearance one, int side, double lessMm) {
-        return new Clearance(one.pair(), one.number(), one.leastMm() - lessMm, one.openRad(), mirrored(one.where(), side), one.stopRad(),
+        return new Clearance(one.pair(), one.number(), one.leastMm() - lessMm, one.openRad(), mirrored(one.where(), side),
+                one.stopRad(),
                 open -> {
                     Nearness there = one.curve().apply(open);
                     return new Nearness(there.mm() - lessMm, mirrored(there.where(), side));
@@ -135,7 +137,8 @@ public record MeasuredSwing(List<OneSide> sides) {
      */
     public Clearance least(Pair pair, int number, int side) {
         return sides.stream().filter(one -> one.side() == side).flatMap(one -> one.clearances().stream())
-                .filter(one -> one.pair() == pair && one.number() == number).min((a, b) -> Double.compare(a.leastMm(), b.leastMm())).orElseThrow();
+                .filter(one -> one.pair() == pair && one.number() == number).min((a, b) -> Double.compare(a.leastMm(),
+                b.leastMm())).orElseThrow();
     }
 
     /**

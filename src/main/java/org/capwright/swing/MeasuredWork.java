@@ -82,7 +82,8 @@ public record MeasuredWork(Oval hood, Oval sleeve, List<RodLine> rods, List<Leaf
     }
 
     static Leaf resized(Leaf leaf, Leaf.Slab slab, double axisMm, double axisZMm) {
-        return new Leaf(leaf.number(), leaf.sheet(), slab, axisMm, axisZMm, leaf.rodRadiusMm(), leaf.curveFlangeMm(), leaf.hingeFlangeMm(),
+        return new Leaf(leaf.number(), leaf.sheet(), slab, axisMm, axisZMm, leaf.rodRadiusMm(), leaf.curveFlangeMm(),
+                leaf.hingeFlangeMm(),
                 leaf.bend(), leaf.hingeCorner(), leaf.freeCorner(), leaf.shrink(), leaf.hingeRelief(), leaf.freeRelief(),
                 leaf.reliefHoleMm(), leaf.balance());
     }

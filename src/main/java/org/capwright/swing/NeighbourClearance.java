@@ -39,7 +39,8 @@ final class NeighbourClearance {
         double top = -leaf.rodRadiusMm();
         double heel = leaf.slab().hingeEdgeMm() - leaf.rodAxisMm();
         double free = leaf.reachMm();
-        return new double[][] {{heel, top}, {heel - leaf.lipOutMm(leaf.hingeFlangeMm()), top - leaf.lipDownMm(leaf.hingeFlangeMm())},
+        return new double[][] {{heel, top}, {heel - leaf.lipOutMm(leaf.hingeFlangeMm()),
+                top - leaf.lipDownMm(leaf.hingeFlangeMm())},
             {free, top}, {free + leaf.lipOutMm(leaf.curveFlangeMm()), top - leaf.lipDownMm(leaf.curveFlangeMm())},
             {free + leaf.lipOutMm(leaf.curveFlangeMm()) - leaf.sheet().thicknessMm() * Math.sin(leaf.bend().turnRad()),
                 top - leaf.innerLipDownMm(leaf.curveFlangeMm())}};

@@ -29,7 +29,8 @@ final class OutlineClearance {
     private final List<LeafShape.ArcEdge> arcs;
     private final List<LeafShape.Point> points;
 
-    private OutlineClearance(Leaf leaf, RodLine rod, Oval outline, boolean within, double topMm, double footMm, List<PlacedBead> beads,
+    private OutlineClearance(Leaf leaf, RodLine rod, Oval outline, boolean within, double topMm, double footMm,
+            List<PlacedBead> beads,
                              List<LeafShape.ArcEdge> arcs, List<LeafShape.Point> points) {
         this.leaf = leaf;
         this.rod = rod;
@@ -54,7 +55,8 @@ final class OutlineClearance {
 
     /** The inside of a leaf's curved flange round the sleeve, below the rim. */
     static Clearance around(Leaf leaf, RodLine rod, Oval sleeve, double stopRad) {
-        OutlineClearance clearance = new OutlineClearance(leaf, rod, sleeve, false, SleeveClearance.AT_RIM_MM, Double.NEGATIVE_INFINITY,
+        OutlineClearance clearance = new OutlineClearance(leaf, rod, sleeve, false, SleeveClearance.AT_RIM_MM,
+                Double.NEGATIVE_INFINITY,
                 List.of(), SleeveClearance.inside(leaf), List.of());
         return Clearance.search(Pair.LEAF_SLEEVE, leaf.number(), stopRad, clearance::at);
     }
@@ -106,17 +108,21 @@ final class OutlineClearance {
 
     private Nearness along(Placing placing, LeafShape.ArcEdge arc, int half, double shift, double from, double to, int samples) {
         double offset = shift - leaf.rodAxisMm();
-        double at = EdgeSearch.lowest(psi -> mm(placing, arc.radiusMm() * Math.cos(psi) + offset, half * arc.radiusMm() * Math.sin(psi),
+        double at = EdgeSearch.lowest(psi -> mm(placing, arc.radiusMm() * Math.cos(psi) + offset,
+                half * arc.radiusMm() * Math.sin(psi),
                 arc.w()), from, to, samples, ENOUGH_RAD);
         return nearness(placing, arc.radiusMm() * Math.cos(at) + offset, half * arc.radiusMm() * Math.sin(at), arc.w());
     }
 
     /** The stretch of the arc that passes a bead, searched by itself: a bead is narrower than a step along the arc. */
-    private Nearness bead(Placing placing, LeafShape.ArcEdge arc, int half, double shift, double from, double to, PlacedBead bead) {
+    private Nearness bead(Placing placing, LeafShape.ArcEdge arc, int half, double shift, double from, double to,
+            PlacedBead bead) {
         double middle = footMm + bead.aboveFootMm();
         double reach = bead.bead().widthMm() / 2;
-        double nearTip = placing.z(arc.radiusMm() * Math.cos(from) - leaf.rodAxisMm() + shift, half * arc.radiusMm() * Math.sin(from), arc.w());
-        double nearHinge = placing.z(arc.radiusMm() * Math.cos(to) - leaf.rodAxisMm() + shift, half * arc.radiusMm() * Math.sin(to), arc.w());
+        double nearTip = placing.z(arc.radiusMm() * Math.cos(from) - leaf.rodAxisMm() + shift,
+                half * arc.radiusMm() * Math.sin(from), arc.w());
+        double nearHinge = placing.z(arc.radiusMm() * Math.cos(to) - leaf.rodAxisMm() + shift,
+                half * arc.radiusMm() * Math.sin(to), arc.w());
         double rise = (nearTip - nearHinge) / (Math.cos(from) - Math.cos(to));
         if (Math.max(nearTip, nearHinge) < middle - reach || Math.min(nearTip, nearHinge) > middle + reach || !(rise > 0)) {
             return Nearness.NONE;

@@ -188,7 +188,8 @@ public final class QuantityParser {
     }
 
     private static UnreadableQuantityException unreadable(String text, String what, String example) {
-        return new UnreadableQuantityException("\"" + text + "\" can't be read as " + article(what) + what + "; type it like " + example);
+        return new UnreadableQuantityException("\"" + text + "\" can't be read as " + article(what) + what + "; type it like "
+                + example);
     }
 
     private static String article(String what) {

@@ -83,7 +83,8 @@ public record ShopFormat(UnitSystem system, int denominator) {
     private String inches(Length length) {
         long parts = parts(length);
         long thousandths = Math.round((length.inches() - (double) parts / denominator) * 1000);
-        String rest = thousandths == 0 ? "" : String.format(Locale.ROOT, " %s.%03d", thousandths < 0 ? "-" : "+", Math.abs(thousandths));
+        String rest = thousandths == 0 ? "" : String.format(Locale.ROOT, " %s.%03d", thousandths < 0 ? "-" : "+",
+                Math.abs(thousandths));
         return fraction(parts) + " in" + rest;
     }
 

@@ -69,7 +69,8 @@ class WorkbenchJourneysTest {
     @Test
     void typingADiameterSolvesTheCapAnew(FxRobot robot) throws Exception {
         type(robot, "#field-stack-outsideDiameter", "20 in");
-        assertThat(session.solvedProperty().get().cap().sleeve().insideRadiusMm()).isCloseTo((20 + 0.125) * 25.4 / 2, within(1e-9));
+        assertThat(session.solvedProperty().get().cap().sleeve().insideRadiusMm()).isCloseTo((20 + 0.125) * 25.4 / 2,
+                within(1e-9));
         assertThat(robot.lookup("#job-name").queryAs(Label.class).getText()).endsWith(" *");
     }
 
@@ -77,7 +78,8 @@ class WorkbenchJourneysTest {
     void badTextStaysInItsFieldWithAMessage(FxRobot robot) throws Exception {
         type(robot, "#field-stack-outsideDiameter", "wide");
         assertThat(robot.lookup("#field-stack-outsideDiameter").queryAs(TextField.class).getText()).isEqualTo("wide");
-        assertThat(robot.lookup(".refusal").queryAllAs(Label.class)).anyMatch(label -> label.isVisible() && label.getText().contains("can't be read as a length"));
+        assertThat(robot.lookup(".refusal").queryAllAs(Label.class)).anyMatch(label -> label.isVisible()
+                && label.getText().contains("can't be read as a length"));
         assertThat(robot.lookup("#check-title").queryAs(Label.class).getText()).contains("1 refused");
         assertThat(session.solvedProperty().get()).isNotNull();
     }
@@ -201,7 +203,8 @@ class WorkbenchJourneysTest {
         until(() -> robot.lookup("#help-search").tryQuery().isPresent());
         int all = list(robot, "#help-entries").getItems().size();
         robot.interact(() -> robot.lookup("#help-search").queryAs(TextField.class).setText("annulus"));
-        until(() -> !list(robot, "#help-entries").getItems().isEmpty() && list(robot, "#help-entries").getItems().size() < all / 4);
+        until(() -> !list(robot, "#help-entries").getItems().isEmpty()
+                && list(robot, "#help-entries").getItems().size() < all / 4);
         robot.interact(() -> robot.lookup("#help-search").query().getScene().getWindow().hide());
     }
 

@@ -56,7 +56,8 @@ final class AdvicePane extends ScrollPane {
             line("Nothing: every clearance keeps its limit.");
         }
         suggestions.forEach(one -> line(words(one, format)));
-        line("Best place of the hood: shift " + shift(fitted, format) + "; leaf to hood " + format.length(Length.ofMm(fitted.advice().leastNowMm()))
+        line("Best place of the hood: shift " + shift(fitted, format) + "; leaf to hood "
+                + format.length(Length.ofMm(fitted.advice().leastNowMm()))
                 + " now, " + format.length(Length.ofMm(fitted.advice().bestLeastMm())) + " then.");
         notes(fitted, format);
         changes(fitted.fitUp().rederived().changes(fitted.fitUp().drawn()), format);
@@ -68,24 +69,29 @@ final class AdvicePane extends ScrollPane {
     private static String shift(Fitted fitted, ShopFormat format) {
         double mm = fitted.advice().bestShift().norm();
         double towards = fitted.advice().bestShift().direction();
-        return mm < 0.05 ? "none" : format.length(Length.ofMm(mm)) + " towards " + format.angle(Angle.ofRad(towards < 0 ? towards + 2 * Math.PI : towards));
+        return mm < 0.05 ? "none" : format.length(Length.ofMm(mm)) + " towards "
+                + format.angle(Angle.ofRad(towards < 0 ? towards + 2 * Math.PI : towards));
     }
 
     private void notes(Fitted fitted, ShopFormat format) {
         title("WHAT THE READINGS TELL");
         Oval hood = fitted.fitUp().work().hood();
         if (fitted.fitUp().hood().terms().radius()) {
-            line("Hood: mean inside radius " + length(hood.radiusMm(), format) + ", out of round by " + length(hood.ovalityMm(), format) + " either way, longest at "
-                    + format.angle(Angle.ofRad(hood.ovalityRad())) + ", centre off by " + length(hood.centre().norm(), format) + ".");
+            line("Hood: mean inside radius " + length(hood.radiusMm(), format) + ", out of round by "
+                    + length(hood.ovalityMm(), format) + " either way, longest at "
+                    + format.angle(Angle.ofRad(hood.ovalityRad())) + ", centre off by " + length(hood.centre().norm(), format)
+                    + ".");
         }
         fitted.fitUp().notes().forEach(this::line);
-        fitted.fitUp().withoutSuspects().ifPresent(without -> line("Without the readings that disagree: " + without.verdict().word() + ", "
+        fitted.fitUp().withoutSuspects().ifPresent(without -> line("Without the readings that disagree: "
+                + without.verdict().word() + ", "
                 + without.deciding().line(format) + "."));
         fitted.fitUp().rederived().conflicts().stream().filter(one -> one.check().verdict() != Verdict.CLEAR).forEach(one -> conflict(one, format));
     }
 
     private void conflict(Contradiction one, ShopFormat format) {
-        line(Marks.sign(one.check().verdict()) + " " + one.check().line(format) + ": " + one.check().limit().source() + ". " + one.remedy())
+        line(Marks.sign(one.check().verdict()) + " " + one.check().line(format) + ": " + one.check().limit().source() + ". "
+                + one.remedy())
                 .getStyleClass().add(Marks.style(one.check().verdict()));
     }
 
@@ -94,7 +100,8 @@ final class AdvicePane extends ScrollPane {
             return;
         }
         title("BLANKS THAT CHANGE, since cut parts are held at their sizes");
-        changes.forEach(change -> line(change.name() + ": " + length(change.oldLengthMm(), format) + " x " + length(change.oldWidthMm(), format) + " becomes "
+        changes.forEach(change -> line(change.name() + ": " + length(change.oldLengthMm(), format) + " x "
+                + length(change.oldWidthMm(), format) + " becomes "
                 + length(change.newLengthMm(), format) + " x " + length(change.newWidthMm(), format)));
     }
 

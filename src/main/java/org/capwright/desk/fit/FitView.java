@@ -156,7 +156,8 @@ public final class FitView extends BorderPane implements Watched {
     private void paintPlan() {
         Solved solved = session.solvedProperty().get();
         if (solved != null) {
-            FitSketch.plan(plan, solved.cap(), Optional.ofNullable(desk.fittedProperty().get()), palette.get(), times.getValue(), places(solved));
+            FitSketch.plan(plan, solved.cap(), Optional.ofNullable(desk.fittedProperty().get()), palette.get(), times.getValue(),
+                    places(solved));
         }
     }
 

@@ -63,7 +63,8 @@ final class ReadingList extends ScrollPane {
 
     private Optional<Residual> residual(String path) {
         Fitted fitted = desk.fittedProperty().get();
-        return fitted == null ? Optional.empty() : Stream.of(fitted.fitUp().stack(), fitted.fitUp().sleeve(), fitted.fitUp().hood())
+        return fitted == null ? Optional.empty() : Stream.of(fitted.fitUp().stack(), fitted.fitUp().sleeve(),
+                fitted.fitUp().hood())
                 .flatMap(fit -> fit.residuals().stream()).filter(one -> one.reading().path().equals(path)).findFirst();
     }
 

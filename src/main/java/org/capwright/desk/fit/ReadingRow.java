@@ -75,7 +75,8 @@ final class ReadingRow extends VBox {
             field.setText(now.typed());
         }
         String drawn = "drawn " + format.length(Length.ofMm(now.drawnMm()));
-        note.setText(residual.map(one -> "off the fit " + format.length(Length.ofMm(one.mm())) + (one.suspect() ? "\ndisagrees with the rest" : "")
+        note.setText(residual.map(one -> "off the fit " + format.length(Length.ofMm(one.mm()))
+                + (one.suspect() ? "\ndisagrees with the rest" : "")
                 + "\n" + drawn).orElse(drawn));
         String refused = desk.refused(now.path()).orElse("");
         refusal.setText(refused);

@@ -99,10 +99,12 @@ final class TolerancePane extends BorderPane {
     }
 
     private void run() {
-        Optional<Integer> number = whole(builds.getText()).filter(n -> n >= ToleranceRun.FEWEST && n <= ToleranceRun.MOST).map(Long::intValue);
+        Optional<Integer> number = whole(builds.getText()).filter(n -> n >= ToleranceRun.FEWEST
+                && n <= ToleranceRun.MOST).map(Long::intValue);
         Optional<Long> start = whole(seed.getText());
         if (number.isEmpty()) {
-            words.setText("builds: \"" + builds.getText() + "\" must be a whole number from " + ToleranceRun.FEWEST + " to " + ToleranceRun.MOST + ".");
+            words.setText("builds: \"" + builds.getText() + "\" must be a whole number from " + ToleranceRun.FEWEST + " to "
+                    + ToleranceRun.MOST + ".");
         } else if (start.isEmpty()) {
             words.setText("seed: \"" + seed.getText() + "\" must be a whole number such as 1.");
         } else {
@@ -126,7 +128,8 @@ final class TolerancePane extends BorderPane {
         ShopFormat format = session.solvedProperty().get().format();
         share.setText(String.format(Locale.ROOT, "%.1f %% keep every limit", 100 * run.share()));
         words.setText(String.format(Locale.ROOT, "Give or take %.2f %%; an estimate, as good as the tolerances. Of the spread of the least margin ", 200 * run.shareError())
-                + String.join(", ", run.least().shares().stream().limit(3).map(one -> words(one, format)).toList()) + ". " + annulus(run, format));
+                + String.join(", ", run.least().shares().stream().limit(3).map(one -> words(one, format)).toList()) + ". "
+                + annulus(run, format));
         margins.getItems().setAll(run.margins().stream().sorted((a, b) -> Double.compare(a.p01().mm(), b.p01().mm())).toList());
         margins.getItems().add(0, run.least());
         margins.getSelectionModel().select(0);
@@ -160,7 +163,8 @@ final class TolerancePane extends BorderPane {
         ShopFormat format = session.solvedProperty().get().format();
         List<String> percentiles = List.of(spread.p01(), spread.p05(), spread.p50()).stream()
                 .map(p -> format.length(Length.ofMm(p.mm()))).toList();
-        return String.format(Locale.ROOT, "  %s: %.1f %% clear%n  1st %s, 5th %s, 50th percentile %s", spread.words(), 100 * spread.share(), percentiles.get(0),
+        return String.format(Locale.ROOT, "  %s: %.1f %% clear%n  1st %s, 5th %s, 50th percentile %s", spread.words(),
+                100 * spread.share(), percentiles.get(0),
                 percentiles.get(1), percentiles.get(2));
     }
 

@@ -65,21 +65,26 @@ final class VerdictBand extends VBox {
         ShopFormat format = session.solvedProperty().get().format();
         Verdict now = fitted.fitUp().verdict();
         FitVerdict deciding = fitted.fitUp().deciding();
-        verdict.setText(Marks.sign(now) + " " + now.word().toUpperCase(Locale.ROOT) + (deciding.sure() ? "" : "   too close to call with these readings"));
+        verdict.setText(Marks.sign(now) + " " + now.word().toUpperCase(Locale.ROOT)
+                + (deciding.sure() ? "" : "   too close to call with these readings"));
         verdict.getStyleClass().add(Marks.style(now));
         Optional<Contradiction> against = fitted.fitUp().rederived().conflicts().stream().filter(one -> one.check().verdict() == Verdict.FOUL).findFirst();
-        say(against.map(one -> "Cut parts don't go together: " + one.check().line(format) + ". " + one.remedy()).orElseGet(() -> deciding.line(format) + place(deciding, format)),
+        say(against.map(one -> "Cut parts don't go together: " + one.check().line(format) + ". "
+                + one.remedy()).orElseGet(() -> deciding.line(format) + place(deciding, format)),
                 doFirst(fitted, format));
     }
 
     /** A reading that disagrees is measured again before anything is bent. */
     private static String doFirst(Fitted fitted, ShopFormat format) {
-        List<String> again = Stream.of(fitted.fitUp().stack(), fitted.fitUp().sleeve(), fitted.fitUp().hood()).flatMap(fit -> fit.suspects().stream())
-                .map(one -> format.length(Length.ofMm(one.reading().valueMm())) + " at " + format.angle(Angle.ofRad(one.reading().azimuthRad()))).toList();
+        List<String> again = Stream.of(fitted.fitUp().stack(), fitted.fitUp().sleeve(),
+                fitted.fitUp().hood()).flatMap(fit -> fit.suspects().stream())
+                .map(one -> format.length(Length.ofMm(one.reading().valueMm())) + " at "
+                + format.angle(Angle.ofRad(one.reading().azimuthRad()))).toList();
         if (!again.isEmpty()) {
             return "Measure again, it disagrees with the rest: " + String.join("; ", again);
         }
-        return fitted.advice().suggestions().isEmpty() ? "" : "Do: " + AdvicePane.words(fitted.advice().suggestions().get(0), format);
+        return fitted.advice().suggestions().isEmpty() ? "" : "Do: "
+                + AdvicePane.words(fitted.advice().suggestions().get(0), format);
     }
 
     private static String place(FitVerdict deciding, ShopFormat format) {

@@ -49,7 +49,8 @@ record HelpEntry(String heading, String title, String text, Optional<Pointer> po
     }
 
     private static HelpEntry of(Check check, Solved solved) {
-        return new HelpEntry("Checks of this cap", check.words(), check.explanation() + "\nNow: " + check.line(solved.format()) + ". Limit: " + check.limit().source() + ".",
+        return new HelpEntry("Checks of this cap", check.words(), check.explanation() + "\nNow: " + check.line(solved.format())
+                + ". Limit: " + check.limit().source() + ".",
                 Pointers.of(check, solved.cap()));
     }
 

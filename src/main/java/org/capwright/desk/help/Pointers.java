@@ -34,24 +34,33 @@ final class Pointers {
     /** Groups whose parts show in the plan only. */
     private static final List<String> IN_PLAN = List.of("doublers", "standoffs");
     /** Part that stands in for a group that is no part. */
-    private static final Map<String, String> STAND_INS = Map.of("stack", "sleeve", "bushings", "rods", "air", "leaves", "stock", "hood", "fit", "hood",
+    private static final Map<String, String> STAND_INS = Map.of("stack", "sleeve", "bushings", "rods", "air", "leaves", "stock",
+            "hood", "fit", "hood",
             "tolerance", "hood", "limits", "leaves");
-    private static final Map<String, String> LIMITS = Map.ofEntries(Map.entry("slip", "stack.slip"), Map.entry("cover", "leaves.cover"),
-            Map.entry("leafHood", "hood.annulus"), Map.entry("heel", "gutter.insideWidth"), Map.entry("lipStandoff", "standoffs.belowRim"),
+    private static final Map<String, String> LIMITS = Map.ofEntries(Map.entry("slip", "stack.slip"),
+            Map.entry("cover", "leaves.cover"),
+            Map.entry("leafHood", "hood.annulus"), Map.entry("heel", "gutter.insideWidth"),
+            Map.entry("lipStandoff", "standoffs.belowRim"),
             Map.entry("flangeSpout", "gutter.depth"), Map.entry("other", "leaves.gap"), Map.entry("stopLeast", "stop.openAngle"),
             Map.entry("stopMost", "stop.openAngle"), Map.entry("contact", "stop.width"), Map.entry("tipCover", "hood.aboveRim"),
-            Map.entry("closingRatio", "rods.offset"), Map.entry("float", "stop.openAngle"), Map.entry("freeArea", "stack.outsideDiameter"),
+            Map.entry("closingRatio", "rods.offset"), Map.entry("float", "stop.openAngle"),
+            Map.entry("freeArea", "stack.outsideDiameter"),
             Map.entry("shrink", "leaves.dripFlange"), Map.entry("holeBead", "hood.beads"), Map.entry("sag", "rods.diameter"),
             Map.entry("stress", "rods.diameter"), Map.entry("endPlay", "rods.endPlay"), Map.entry("drain", "hood.annulus"),
             Map.entry("seam", "sleeve.fastenerHoles.fromFoot"), Map.entry("bushing", "bushings.bore"));
-    private static final Map<String, String> TOLERANCES = Map.of("hoodDiameter", "hood.annulus", "ovality", "hood.annulus", "shift", "hood.annulus",
-            "rodPosition", "rods.offset", "rodHeight", "rods.diameter", "leafRadius", "leaves.cover", "flangeDepth", "leaves.dripFlange");
+    private static final Map<String, String> TOLERANCES = Map.of("hoodDiameter", "hood.annulus", "ovality", "hood.annulus",
+            "shift", "hood.annulus",
+            "rodPosition", "rods.offset", "rodHeight", "rods.diameter", "leafRadius", "leaves.cover", "flangeDepth",
+            "leaves.dripFlange");
 
     private static final List<String> ABOUT_A_PART = List.of("bend", "stock", "duty");
     /** Parts by how the word for them begins in the ids of checks; the rest is about the leaves. */
-    private static final Map<String, String> CHECKED = Map.ofEntries(Map.entry("sleeve", "sleeve"), Map.entry("hood", "hood"), Map.entry("gutter", "gutter"),
-            Map.entry("stop", "stop"), Map.entry("standoff", "standoffs"), Map.entry("rivet", "standoffs"), Map.entry("doubler", "doublers"),
-            Map.entry("rod", "rods"), Map.entry("bushing", "rods"), Map.entry("washer", "rods"), Map.entry("annulus", "hood"), Map.entry("metal", "hood"),
+    private static final Map<String, String> CHECKED = Map.ofEntries(Map.entry("sleeve", "sleeve"), Map.entry("hood", "hood"),
+            Map.entry("gutter", "gutter"),
+            Map.entry("stop", "stop"), Map.entry("standoff", "standoffs"), Map.entry("rivet", "standoffs"),
+            Map.entry("doubler", "doublers"),
+            Map.entry("rod", "rods"), Map.entry("bushing", "rods"), Map.entry("washer", "rods"), Map.entry("annulus", "hood"),
+            Map.entry("metal", "hood"),
             Map.entry("free", "sleeve"));
 
     private Pointers() {
@@ -145,33 +154,43 @@ final class Pointers {
     }
 
     private static void sleeve(Map<String, Function<Cap, Pointer>> all) {
-        all.put(StackInputs.OUTSIDE_DIAMETER.path(), cap -> level("", -cap.sleeve().insideRadiusMm(), cap.sleeve().insideRadiusMm(), low(cap)));
-        all.put(StackInputs.SLIP.path(), cap -> level("sleeve", cap.job().get(StackInputs.OUTSIDE_DIAMETER).mm() / 2, cap.sleeve().insideRadiusMm(), low(cap)));
-        all.put(SleeveInputs.HEIGHT.path(), cap -> upright("sleeve", cap.sleeve().outsideRadiusMm(), -Math.min(cap.sleeve().heightMm(), cap.hood().belowRimMm()), 0));
+        all.put(StackInputs.OUTSIDE_DIAMETER.path(), cap -> level("", -cap.sleeve().insideRadiusMm(),
+                cap.sleeve().insideRadiusMm(), low(cap)));
+        all.put(StackInputs.SLIP.path(), cap -> level("sleeve", cap.job().get(StackInputs.OUTSIDE_DIAMETER).mm() / 2,
+                cap.sleeve().insideRadiusMm(), low(cap)));
+        all.put(SleeveInputs.HEIGHT.path(), cap -> upright("sleeve", cap.sleeve().outsideRadiusMm(),
+                -Math.min(cap.sleeve().heightMm(), cap.hood().belowRimMm()), 0));
     }
 
     private static void hood(Map<String, Function<Cap, Pointer>> all) {
-        all.put(HoodInputs.ANNULUS.path(), cap -> level("", cap.sleeve().outsideRadiusMm(), cap.hood().insideRadiusMm(), low(cap)));
+        all.put(HoodInputs.ANNULUS.path(), cap -> level("", cap.sleeve().outsideRadiusMm(), cap.hood().insideRadiusMm(),
+                low(cap)));
         all.put(HoodInputs.BELOW_RIM.path(), cap -> upright("hood", cap.hood().outsideRadiusMm(), -cap.hood().belowRimMm(), 0));
         all.put(HoodInputs.ABOVE_RIM.path(), cap -> upright("hood", cap.hood().outsideRadiusMm(), 0, cap.hood().aboveRimMm()));
-        for (String bead : List.of("hood.beads", "hood.beads[].fromTop", "hood.beads[].width", "hood.beads[].depth", "hood.beads[].side")) {
+        for (String bead : List.of("hood.beads", "hood.beads[].fromTop", "hood.beads[].width", "hood.beads[].depth",
+                "hood.beads[].side")) {
             all.put(bead, Pointers::bead);
         }
     }
 
     private static Pointer bead(Cap cap) {
         List<PlacedBead> beads = cap.hood().flat().beads();
-        double z = beads.isEmpty() ? cap.hood().aboveRimMm() / 2 : beads.get(beads.size() - 1).aboveFootMm() - cap.hood().belowRimMm();
-        return new Pointer(View.SECTION, 0, "hood", new Vec2(cap.hood().outsideRadiusMm(), z), new Vec2(cap.hood().outsideRadiusMm(), cap.hood().aboveRimMm()), CHECK_AROUND_MM);
+        double z = beads.isEmpty() ? cap.hood().aboveRimMm() / 2
+                : beads.get(beads.size() - 1).aboveFootMm() - cap.hood().belowRimMm();
+        return new Pointer(View.SECTION, 0, "hood", new Vec2(cap.hood().outsideRadiusMm(), z),
+                new Vec2(cap.hood().outsideRadiusMm(), cap.hood().aboveRimMm()), CHECK_AROUND_MM);
     }
 
     private static void leaves(Map<String, Function<Cap, Pointer>> all) {
         all.put(LeafInputs.COVER.path(), cap -> {
             Leaf leaf = outer(cap);
-            return level("leaves", cap.sleeve().outsideRadiusMm(), leaf.slab().radiusMm() - leaf.sheet().thicknessMm(), top(leaf) - leaf.lipDownMm(leaf.curveFlangeMm()) / 2);
+            return level("leaves", cap.sleeve().outsideRadiusMm(), leaf.slab().radiusMm() - leaf.sheet().thicknessMm(),
+                    top(leaf) - leaf.lipDownMm(leaf.curveFlangeMm()) / 2);
         });
-        all.put(LeafInputs.GAP.path(), cap -> level("leaves", -cap.leaves().get(0).slab().hingeEdgeMm(), cap.leaves().get(0).slab().hingeEdgeMm(), 0));
-        all.put(LeafInputs.DRIP_FLANGE.path(), cap -> upright("leaves", outer(cap).slab().radiusMm(), top(outer(cap)) - outer(cap).lipDownMm(outer(cap).curveFlangeMm()), top(outer(cap))));
+        all.put(LeafInputs.GAP.path(), cap -> level("leaves", -cap.leaves().get(0).slab().hingeEdgeMm(),
+                cap.leaves().get(0).slab().hingeEdgeMm(), 0));
+        all.put(LeafInputs.DRIP_FLANGE.path(), cap -> upright("leaves", outer(cap).slab().radiusMm(),
+                top(outer(cap)) - outer(cap).lipDownMm(outer(cap).curveFlangeMm()), top(outer(cap))));
         all.put(LeafInputs.HINGE_FLANGE.path(), cap -> {
             Leaf leaf = cap.leaves().get(0);
             return upright("leaves", leaf.slab().hingeEdgeMm(), top(leaf) - leaf.lipDownMm(leaf.hingeFlangeMm()), top(leaf));
@@ -191,13 +210,16 @@ final class Pointers {
             PivotRod rod = cap.rods().get(0);
             return level("rods", rod.axisMm() - rod.diameterMm() / 2, rod.axisMm() + rod.diameterMm() / 2, rod.axisZMm());
         });
-        all.put(RodInputs.OFFSET.path(), cap -> level("", cap.leaves().get(0).slab().hingeEdgeMm(), cap.rods().get(0).axisMm(), cap.rods().get(0).axisZMm()));
+        all.put(RodInputs.OFFSET.path(), cap -> level("", cap.leaves().get(0).slab().hingeEdgeMm(), cap.rods().get(0).axisMm(),
+                cap.rods().get(0).axisZMm()));
         Function<Cap, Pointer> end = cap -> {
             Doubler plate = cap.doublers().get(0);
             double x = cap.rods().get(0).axisMm();
-            return new Pointer(View.PLAN, 0, "rods", new Vec2(x, plate.faceYMm()), new Vec2(x, cap.rods().get(0).lengthMm() / 2), CHECK_AROUND_MM);
+            return new Pointer(View.PLAN, 0, "rods", new Vec2(x, plate.faceYMm()), new Vec2(x, cap.rods().get(0).lengthMm() / 2),
+                    CHECK_AROUND_MM);
         };
-        for (String path : List.of(RodInputs.END_PLAY.path(), "rods.washer.outside", "rods.washer.thickness", "bushings.bore", "bushings.outside",
+        for (String path : List.of(RodInputs.END_PLAY.path(), "rods.washer.outside", "rods.washer.thickness", "bushings.bore",
+                "bushings.outside",
                 "bushings.flangeOutside", "bushings.flangeThickness", "bushings.length")) {
             all.put(path, end);
         }
@@ -206,7 +228,8 @@ final class Pointers {
     private static void gutterAndStop(Map<String, Function<Cap, Pointer>> all) {
         all.put(GutterInputs.INSIDE_WIDTH.path(), cap -> {
             Gutter gutter = cap.gutters().get(0);
-            return level("gutter", gutter.jointMm() - gutter.insideWidthMm() / 2, gutter.jointMm() + gutter.insideWidthMm() / 2, -gutter.depthMm() / 2);
+            return level("gutter", gutter.jointMm() - gutter.insideWidthMm() / 2, gutter.jointMm() + gutter.insideWidthMm() / 2,
+                    -gutter.depthMm() / 2);
         });
         all.put(GutterInputs.DEPTH.path(), cap -> {
             Gutter gutter = cap.gutters().get(0);
@@ -224,7 +247,9 @@ final class Pointers {
     }
 
     private static void standoffs(Map<String, Function<Cap, Pointer>> all) {
-        all.put(StandoffInputs.HEIGHT.path(), cap -> upright("standoffs", cap.sleeve().outsideRadiusMm(), cap.standoff().topZMm() - cap.standoff().heightMm(), cap.standoff().topZMm()));
-        all.put(StandoffInputs.BELOW_RIM.path(), cap -> upright("standoffs", cap.sleeve().outsideRadiusMm(), cap.standoff().topZMm(), 0));
+        all.put(StandoffInputs.HEIGHT.path(), cap -> upright("standoffs", cap.sleeve().outsideRadiusMm(),
+                cap.standoff().topZMm() - cap.standoff().heightMm(), cap.standoff().topZMm()));
+        all.put(StandoffInputs.BELOW_RIM.path(), cap -> upright("standoffs", cap.sleeve().outsideRadiusMm(),
+                cap.standoff().topZMm(), 0));
     }
 }

@@ -56,7 +56,8 @@ public final class PriceDesk {
             alternatives.set(List.of());
             price();
         });
-        session.shop().rates().valueProperty().addListener((o, was, is) -> prices.set(prices.get().stream().map(price -> Pricing.of(price.plan(), is)).toList()));
+        session.shop().rates().valueProperty().addListener((o, was,
+                is) -> prices.set(prices.get().stream().map(price -> Pricing.of(price.plan(), is)).toList()));
         watched.addListener((o, was, is) -> price());
     }
 
@@ -104,7 +105,8 @@ public final class PriceDesk {
         RateCard card = card();
         CapJob job = solved.cap().job();
         comparison.set(true);
-        comparing.ask(overtaken -> Compared.of(job.text(), Variants.of(job, stock), stock, card, options(SECONDS_TO_COMPARE, overtaken), keptToCompare),
+        comparing.ask(overtaken -> Compared.of(job.text(), Variants.of(job, stock), stock, card,
+                options(SECONDS_TO_COMPARE, overtaken), keptToCompare),
                 answer -> {
                     comparison.set(false);
                     alternatives.set(answer);

@@ -22,8 +22,10 @@ public record Shop(ShopFile<ShopStock> stock, ShopFile<RateCard> rates) {
      * @return the shop
      */
     public static Shop of(DeskFolder folder) {
-        return new Shop(new ShopFile<>(folder.stockFile(), new ShopFile.Form<>(StockFiles.sample(), StockFiles::of, StockFiles::text, JobFiles::read, StockFiles::write)),
-                new ShopFile<>(folder.ratesFile(), new ShopFile.Form<>(RateFiles.sample(), RateFiles::of, RateFiles::text, JobFiles::read, RateFiles::write)));
+        return new Shop(new ShopFile<>(folder.stockFile(), new ShopFile.Form<>(StockFiles.sample(), StockFiles::of,
+                StockFiles::text, JobFiles::read, StockFiles::write)),
+                new ShopFile<>(folder.ratesFile(), new ShopFile.Form<>(RateFiles.sample(), RateFiles::of, RateFiles::text,
+                JobFiles::read, RateFiles::write)));
     }
 
     /**

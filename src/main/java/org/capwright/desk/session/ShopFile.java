@@ -42,7 +42,8 @@ public final class ShopFile<T> implements Undoable {
      * @param write writes a value into a file; throws {@link StoreException}
      * @param <T> type of the value
      */
-    public record Form<T>(T sample, Function<JobText, T> read, Function<T, JobText> texts, Function<Path, JobText> load, BiConsumer<Path, T> write) {
+    public record Form<T>(T sample, Function<JobText, T> read, Function<T, JobText> texts, Function<Path, JobText> load,
+            BiConsumer<Path, T> write) {
     }
 
     /**
@@ -66,7 +67,8 @@ public final class ShopFile<T> implements Undoable {
             } catch (RefusedJobException e) {
                 problems.set(e.problems());
             } catch (StoreException | UnreadableJobException e) {
-                problems.set(List.of(new Problem(file.getFileName().toString(), "", e.getMessage(), "Mend the file, or edit here to replace it")));
+                problems.set(List.of(new Problem(file.getFileName().toString(), "", e.getMessage(),
+                        "Mend the file, or edit here to replace it")));
             }
         }
     }
@@ -161,7 +163,8 @@ public final class ShopFile<T> implements Undoable {
             form.write().accept(file, read);
             sample.set(false);
         } catch (IOException | StoreException e) {
-            problems.set(List.of(new Problem(file.toString(), "", "it could not be kept: " + e.getMessage(), "Make room, or mend the folder's rights")));
+            problems.set(List.of(new Problem(file.toString(), "", "it could not be kept: " + e.getMessage(),
+                    "Make room, or mend the folder's rights")));
         }
     }
 

@@ -50,7 +50,8 @@ public record Solved(Cap cap, Swing swing, Air air, List<Check> checks, List<Bla
         Air air = Air.of(cap);
         List<Check> checks = new ArrayList<>(Checks.of(cap, swing, air));
         stock.ifPresent(it -> checks.addAll(StockFit.checks(cap, it)));
-        return new Solved(cap, swing, air, Checks.worstFirst(checks), Blanks.of(cap), JobStamp.of(job.text()), Writing.of(job).format());
+        return new Solved(cap, swing, air, Checks.worstFirst(checks), Blanks.of(cap), JobStamp.of(job.text()),
+                Writing.of(job).format());
     }
 
     /**

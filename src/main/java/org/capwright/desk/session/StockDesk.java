@@ -39,7 +39,8 @@ public final class StockDesk {
 
     private final Session session;
     private final Latest latest;
-    private final ObjectProperty<Wish> wish = new SimpleObjectProperty<>(new Wish(1, StockPlan.Options.USUAL_SECONDS, 1, List.of()));
+    private final ObjectProperty<Wish> wish = new SimpleObjectProperty<>(new Wish(1, StockPlan.Options.USUAL_SECONDS, 1,
+            List.of()));
     private final ReadOnlyObjectWrapper<Nested> nested = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper searching = new ReadOnlyBooleanWrapper();
     private final BooleanProperty watched = new SimpleBooleanProperty();
@@ -136,7 +137,8 @@ public final class StockDesk {
             Cap cap = StockFit.split(job, stock);
             Map<String, String> split = split(job, cap);
             List<StockJob> jobs = new ArrayList<>(List.of(StockJob.of(cap, wanted.caps())));
-            wanted.others().forEach(file -> jobs.add(StockJob.of(StockFit.split(JobReader.read(JobFiles.read(file)).orThrow(), stock), 1)));
+            wanted.others().forEach(file -> jobs.add(StockJob.of(StockFit.split(JobReader.read(JobFiles.read(file)).orThrow(),
+                    stock), 1)));
             StockPlan plan = StockPlan.of(jobs, stock, new StockPlan.Options(wanted.seconds(), wanted.seconds(), wanted.seed(),
                     group -> better(group, split), () -> overtaken.getAsBoolean() || enough.get()), kept);
             return new Nested(plan.sheets(), Optional.of(plan), split);

@@ -48,7 +48,8 @@ final class CompareView extends BorderPane {
 
     private void show() {
         grid.getChildren().clear();
-        state.setText(desk.comparingProperty().get() ? "Solving and nesting each way" : desk.alternativesProperty().get().isEmpty()
+        state.setText(desk.comparingProperty().get() ? "Solving and nesting each way"
+                : desk.alternativesProperty().get().isEmpty()
                 ? "Gauge, metal, number of leaves, annulus: one thing changed at a time, one cap each." : "");
         if (desk.alternativesProperty().get().isEmpty()) {
             return;
@@ -82,8 +83,10 @@ final class CompareView extends BorderPane {
         type.setVisible(!way.variant().typed().isEmpty());
         type.setAccessibleText("Use it: " + way.variant().name());
         type.setOnAction(event -> session.type(way.variant().typed()));
-        Node[] cells = {new Label(new Money(way.price().currency()).of(way.price().total())), new Label(format.mass(way.massKg())),
-            new Label(Integer.toString(way.price().plan().sheetCount())), new Label(Measure.LIFT_PRESSURE.quantity().words(way.liftPressurePa(), format)),
+        Node[] cells = {new Label(new Money(way.price().currency()).of(way.price().total())),
+                new Label(format.mass(way.massKg())),
+            new Label(Integer.toString(way.price().plan().sheetCount())),
+            new Label(Measure.LIFT_PRESSURE.quantity().words(way.liftPressurePa(), format)),
             new Label(format.length(Length.ofMm(way.heightMm()))), fouls, type};
         for (int i = 0; i < cells.length; i++) {
             grid.add(cells[i], i + 1, row);

@@ -94,8 +94,10 @@ final class LayoutList extends BorderPane {
             line("No sheet for " + lost.quantity() + " " + lost.piece().name() + ".").getStyleClass().add("verdict-foul");
         }
         for (SheetLayout layout : nest.sheets()) {
-            String remnant = layout.remnant().map(rest -> ", remnant " + length(rest.width(), format) + " x " + length(rest.height(), format)).orElse("");
-            line(String.format(Locale.ROOT, "%s x %s%s: use %.0f %%%s%s", length(layout.size().lengthMm(), format), length(layout.size().widthMm(), format),
+            String remnant = layout.remnant().map(rest -> ", remnant " + length(rest.width(), format) + " x "
+                    + length(rest.height(), format)).orElse("");
+            line(String.format(Locale.ROOT, "%s x %s%s: use %.0f %%%s%s", length(layout.size().lengthMm(), format),
+                    length(layout.size().widthMm(), format),
                     group.stockOf(layout).remnant() ? " remnant" : "", 100 * layout.usedMm2() / layout.size().areaMm2(), remnant,
                     layout.cuts().isEmpty() ? "" : ", a shear can cut it in " + layout.cuts().size() + " cuts"));
             SheetPane pane = new SheetPane(layout, pxPerMm, palette, chosen, this::pointed);
@@ -117,7 +119,8 @@ final class LayoutList extends BorderPane {
             sketch.setPrefHeight(BAR_PX);
             box.getChildren().add(sketch);
         }
-        group.plan().tooLongMm().forEach(mm -> line("No bar for " + length(mm, format) + ".").getStyleClass().add("verdict-foul"));
+        group.plan().tooLongMm().forEach(mm -> line("No bar for " + length(mm, format)
+                + ".").getStyleClass().add("verdict-foul"));
     }
 
     private void pointed(Optional<Placement> placement) {
@@ -129,7 +132,8 @@ final class LayoutList extends BorderPane {
         ShopFormat format = session.solvedProperty().get().format();
         double width = placement.piece().outline().bounds().width();
         double height = placement.piece().outline().bounds().height();
-        return placement.piece().name() + ", " + length(width, format) + " x " + length(height, format) + ", holes " + placement.holes().size() + ", "
+        return placement.piece().name() + ", " + length(width, format) + " x " + length(height, format) + ", holes "
+                + placement.holes().size() + ", "
                 + placement.piece().job();
     }
 

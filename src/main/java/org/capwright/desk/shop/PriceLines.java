@@ -57,7 +57,8 @@ final class PriceLines extends ScrollPane {
         }
         Label sum = bold(money.of(price.total()));
         sum.setId("price-total");
-        grid.addRow(row++, bold(price.caps() == 1 ? "Price of 1 cap" : "Price of " + price.caps() + " caps"), new Label(), new Label(), new Label(), sum);
+        grid.addRow(row++, bold(price.caps() == 1 ? "Price of 1 cap" : "Price of " + price.caps() + " caps"), new Label(),
+                new Label(), new Label(), sum);
     }
 
     private void section(String name, List<Line> lines, OptionalDouble sum, Money money) {

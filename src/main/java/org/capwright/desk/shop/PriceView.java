@@ -47,7 +47,8 @@ public final class PriceView extends BorderPane implements Watched {
         Node compare = new CompareView(session, desk);
         Node editor = new RateEditor(rates);
         ToggleGroup group = new ToggleGroup();
-        HBox bar = new HBox(6, page(group, "Price", price), page(group, "Other ways", compare), page(group, "Shop's rates", editor));
+        HBox bar = new HBox(6, page(group, "Price", price), page(group, "Other ways", compare),
+                page(group, "Shop's rates", editor));
         bar.getStyleClass().add("view-bar");
         group.getToggles().get(0).setSelected(true);
         group.selectedToggleProperty().addListener((o, was, is) -> {
@@ -76,7 +77,8 @@ public final class PriceView extends BorderPane implements Watched {
     }
 
     private BorderPane price(ShopFile<RateCard> rates) {
-        FlowPane shares = new FlowPane(14, 6, new ShopField(rates, "labourPerHour", "labour an hour", 5), new ShopField(rates, "overheadPercent", "overhead %", 4),
+        FlowPane shares = new FlowPane(14, 6, new ShopField(rates, "labourPerHour", "labour an hour", 5),
+                new ShopField(rates, "overheadPercent", "overhead %", 4),
                 new ShopField(rates, "marginPercent", "margin %", 4), new ShopField(rates, "tax.percent", "tax %", 4), quote);
         note.getStyleClass().addAll("quiet", "small");
         note.setWrapText(true);
@@ -108,7 +110,8 @@ public final class PriceView extends BorderPane implements Watched {
     private ToggleButton choice(Price price, ToggleGroup group) {
         Money money = new Money(price.currency());
         String each = price.caps() == 1 ? "1 cap" : price.caps() + " caps, " + money.plain(price.each()) + " each";
-        ToggleButton button = new ToggleButton(money.of(price.total()) + "\n" + each + ", " + price.plan().sheetCount() + (price.plan().sheetCount() == 1 ? " sheet" : " sheets"));
+        ToggleButton button = new ToggleButton(money.of(price.total()) + "\n" + each + ", " + price.plan().sheetCount()
+                + (price.plan().sheetCount() == 1 ? " sheet" : " sheets"));
         button.setId("price-for-" + price.caps());
         button.getStyleClass().add("price-choice");
         button.setToggleGroup(group);

@@ -19,10 +19,12 @@ final class RateEditor extends BorderPane {
         grid.addRow(0, new Label("operation"), new Label("minutes each"), new Label("of one"), new Label("minutes to set up"));
         for (Operation operation : Operation.values()) {
             String at = "operations." + operation.key() + ".";
-            grid.addRow(operation.ordinal() + 1, new Label(operation.words()), new ShopField(file, at + "minutesEach", "", 5), new Label(operation.unit()),
+            grid.addRow(operation.ordinal() + 1, new Label(operation.words()), new ShopField(file, at + "minutesEach", "", 5),
+                    new Label(operation.unit()),
                     new ShopField(file, at + "setUpMinutes", "", 5));
         }
-        VBox box = new VBox(8, new ShopField(file, "note", "note", 40), new ShopField(file, "remnantCreditPercent", "remnants go back to stock at, %", 5),
+        VBox box = new VBox(8, new ShopField(file, "note", "note", 40),
+                new ShopField(file, "remnantCreditPercent", "remnants go back to stock at, %", 5),
                 new ShopField(file, "tax.name", "name of the tax", 12), grid);
         box.getStyleClass().add("readings");
         // undo and redo in here are the file's own

@@ -19,7 +19,8 @@ final class SheetPane extends StackPane {
     private final StringProperty chosen;
     private final Sketch sketch = new Sketch(this::paint);
 
-    SheetPane(SheetLayout layout, double pxPerMm, ObjectProperty<Palette> palette, StringProperty chosen, Consumer<Optional<Placement>> under) {
+    SheetPane(SheetLayout layout, double pxPerMm, ObjectProperty<Palette> palette, StringProperty chosen,
+            Consumer<Optional<Placement>> under) {
         this.layout = layout;
         this.pxPerMm = pxPerMm;
         this.palette = palette;

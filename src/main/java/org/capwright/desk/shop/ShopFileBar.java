@@ -64,7 +64,8 @@ final class ShopFileBar extends VBox {
     }
 
     private void show() {
-        where.setText(file.sampleProperty().get() ? "This is the sample; its figures are invented. What you change is kept in " + file.file() + "."
+        where.setText(file.sampleProperty().get() ? "This is the sample; its figures are invented. What you change is kept in "
+                + file.file() + "."
                 : "Kept in " + file.file() + " as you type.");
         say(file.problemsProperty().get().stream().limit(3).map(Problem::message).collect(Collectors.joining("\n")));
     }

@@ -61,7 +61,8 @@ final class ShopTable extends BorderPane {
         shown.setPrefWidth(column.width());
         shown.setSortable(false);
         shown.setReorderable(false);
-        shown.setCellValueFactory(row -> new ReadOnlyStringWrapper(file.textProperty().get().at(path(row.getValue(), column)).orElse("")));
+        shown.setCellValueFactory(row -> new ReadOnlyStringWrapper(file.textProperty().get().at(path(row.getValue(),
+                column)).orElse("")));
         shown.setCellFactory(view -> new ShopCell(column.words(), index -> refused(path(index, column))));
         shown.setOnEditCommit(edit -> file.type(path(edit.getRowValue(), column), edit.getNewValue()));
         return shown;

@@ -157,7 +157,8 @@ public final class StockView extends BorderPane implements Watched {
         }
         summary.setText(nested.plan().map(this::words).orElseGet(() -> "At best so far " + nested.groups().stream()
                 .mapToInt(group -> group.nest().sheets().size()).sum() + " sheets"));
-        state.setText(others() + (searching ? "Searching; what is found shows as it gets better. Keep this ends it." : session.shop().stock().valueProperty().get().note()));
+        state.setText(others() + (searching ? "Searching; what is found shows as it gets better. Keep this ends it."
+                : session.shop().stock().valueProperty().get().note()));
         split(nested);
     }
 
@@ -167,9 +168,12 @@ public final class StockView extends BorderPane implements Watched {
     }
 
     private String words(StockPlan plan) {
-        String bound = plan.sheetCount() == plan.sheetBound() ? "no layout can use fewer" : "no layout can use fewer than " + plan.sheetBound();
-        return String.format(Locale.ROOT, "%d sheets; %s.  %s, use %.0f %%, scrap %s%s", plan.sheetCount(), bound, new Money(plan.shop().currency()).of(plan.sheetPrice()),
-                100 * plan.use(), session.solvedProperty().get().format().mass(plan.scrapKg()), plan.complete() ? "" : ".  Not everything has a place")
+        String bound = plan.sheetCount() == plan.sheetBound() ? "no layout can use fewer" : "no layout can use fewer than "
+                + plan.sheetBound();
+        return String.format(Locale.ROOT, "%d sheets; %s.  %s, use %.0f %%, scrap %s%s", plan.sheetCount(), bound,
+                new Money(plan.shop().currency()).of(plan.sheetPrice()),
+                100 * plan.use(), session.solvedProperty().get().format().mass(plan.scrapKg()), plan.complete() ? ""
+                : ".  Not everything has a place")
                 .replaceFirst("^1 sheets", "1 sheet");
     }
 

@@ -32,7 +32,8 @@ public final class BarSketch {
         double from = 0;
         GraphicsContext g = sketch.graphics();
         for (double piece : bar.piecesMm()) {
-            sketch.polygon(SlabMesh.box(from, 0, from + piece, high), palette.leaf().deriveColor(0, 1, 1, 0.55), palette.ink(), 1);
+            sketch.polygon(SlabMesh.box(from, 0, from + piece, high), palette.leaf().deriveColor(0, 1, 1, 0.55), palette.ink(),
+                    1);
             String words = format.length(Length.ofMm(piece));
             if (words.length() * LETTER_PX < piece * pxPerMm) {
                 g.setFill(palette.ink());

@@ -140,7 +140,8 @@ public final class BlankSketch {
         };
         double x = sketch.x(label.at().x());
         double y = sketch.y(label.at().y());
-        return upright ? new Rectangle2D(x - TEXT_PX, y - width + before, TEXT_PX + 2, width) : new Rectangle2D(x - before, y - TEXT_PX, width, TEXT_PX + 2);
+        return upright ? new Rectangle2D(x - TEXT_PX, y - width + before, TEXT_PX + 2, width)
+                : new Rectangle2D(x - before, y - TEXT_PX, width, TEXT_PX + 2);
     }
 
     private void write(Label label) {
@@ -188,7 +189,8 @@ public final class BlankSketch {
         g.setLineWidth(1);
         double foot = sketch.y(bounds.minY());
         for (Shown one : shown(Station.Side.BOTTOM)) {
-            g.strokePolyline(new double[] {one.tickPx(), one.tickPx(), one.textPx()}, new double[] {foot + 4, foot + GAP_PX, foot + GAP_PX + KNEE_PX}, 3);
+            g.strokePolyline(new double[] {one.tickPx(), one.tickPx(), one.textPx()},
+                    new double[] {foot + 4, foot + GAP_PX, foot + GAP_PX + KNEE_PX}, 3);
             g.save();
             g.translate(one.textPx() + 4, foot + GAP_PX + KNEE_PX + 2);
             g.rotate(-90);
@@ -199,8 +201,10 @@ public final class BlankSketch {
         double left = sketch.x(bounds.minX());
         g.setTextAlign(TextAlignment.RIGHT);
         for (Shown one : shown(Station.Side.LEFT)) {
-            g.strokePolyline(new double[] {left - 4, left - GAP_PX, left - GAP_PX - KNEE_PX}, new double[] {one.tickPx(), one.tickPx(), one.textPx()}, 3);
-            g.fillText(format.length(Length.ofMm(one.station().positionMm() - bounds.minY())), left - GAP_PX - KNEE_PX - 2, one.textPx() + 4);
+            g.strokePolyline(new double[] {left - 4, left - GAP_PX, left - GAP_PX - KNEE_PX},
+                    new double[] {one.tickPx(), one.tickPx(), one.textPx()}, 3);
+            g.fillText(format.length(Length.ofMm(one.station().positionMm() - bounds.minY())), left - GAP_PX - KNEE_PX - 2,
+                    one.textPx() + 4);
         }
     }
 }

@@ -55,7 +55,8 @@ public final class FitSketch {
      * @param times how many times departures are enlarged
      * @param places where the reading that has the focus is taken
      */
-    public static void plan(Sketch sketch, Cap cap, Optional<Fitted> fitted, Palette palette, double times, List<ReadingPlace> places) {
+    public static void plan(Sketch sketch, Cap cap, Optional<Fitted> fitted, Palette palette, double times,
+            List<ReadingPlace> places) {
         FitSketch picture = new FitSketch(sketch, cap, palette, times);
         double reach = cap.hood().outsideRadiusMm() * 1.06;
         sketch.look(new Bounds(-reach, -reach, reach, reach), EDGE_PX, palette.paper());
@@ -110,14 +111,16 @@ public final class FitSketch {
                 double x = side * gutter.jointMm();
                 double half = gutter.insideWidthMm() / 2;
                 double end = gutter.endMm(0);
-                dashed(List.of(new Vec2(x - half, -end), new Vec2(x + half, -end), new Vec2(x + half, end), new Vec2(x - half, end)));
+                dashed(List.of(new Vec2(x - half, -end), new Vec2(x + half, -end), new Vec2(x + half, end),
+                        new Vec2(x - half, end)));
             }
         }
         for (PivotRod rod : cap.rods()) {
             for (int side : new int[] {1, -1}) {
                 double x = side * rod.axisMm();
                 double half = rod.diameterMm() / 2;
-                sketch.polygon(SlabMesh.box(x - half, -rod.lengthMm() / 2, x + half, rod.lengthMm() / 2), palette.paper(), palette.quiet(), 1);
+                sketch.polygon(SlabMesh.box(x - half, -rod.lengthMm() / 2, x + half, rod.lengthMm() / 2), palette.paper(),
+                        palette.quiet(), 1);
             }
         }
         dashed(outline(Oval.circle(cap.hood().insideRadiusMm()), cap.hood().insideRadiusMm()));
@@ -188,7 +191,8 @@ public final class FitSketch {
         }
         sketch.polygon(outline(fit.outline(), drawnMm), null, palette.ink(), 2);
         for (Residual residual : fit.residuals()) {
-            points(residual.reading(), fit.outline()).forEach(at -> dot(at.times(enlarged(at.norm(), drawnMm) / at.norm()), residual.suspect()));
+            points(residual.reading(), fit.outline()).forEach(at -> dot(at.times(enlarged(at.norm(), drawnMm) / at.norm()),
+                    residual.suspect()));
         }
     }
 
@@ -235,7 +239,8 @@ public final class FitSketch {
     private void place(FitVerdict deciding) {
         deciding.check().place().ifPresent(place -> {
             GraphicsContext g = sketch.graphics();
-            g.setStroke(deciding.verdict() == Verdict.FOUL ? palette.trouble() : deciding.verdict() == Verdict.TIGHT ? palette.care() : palette.quiet());
+            g.setStroke(deciding.verdict() == Verdict.FOUL ? palette.trouble() : deciding.verdict() == Verdict.TIGHT
+                    ? palette.care() : palette.quiet());
             g.setLineWidth(3);
             double x = sketch.x(place.at().x());
             double y = sketch.y(place.at().y());

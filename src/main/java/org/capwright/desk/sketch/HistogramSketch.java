@@ -38,7 +38,8 @@ public final class HistogramSketch {
         Histogram histogram = spread.histogram();
         double end = histogram.fromMm() + histogram.stepMm() * histogram.counts().size();
         double edge = Math.max(0.2, (end - histogram.fromMm()) * 0.04);
-        HistogramSketch picture = new HistogramSketch(sketch, palette, Math.min(0, histogram.fromMm()) - edge, Math.max(0, end) + edge);
+        HistogramSketch picture = new HistogramSketch(sketch, palette, Math.min(0, histogram.fromMm()) - edge, Math.max(0, end)
+                + edge);
         sketch.look(new Bounds(0, 0, 1, 1), 0, palette.paper());
         picture.bars(histogram);
         picture.lines(spread, format);

@@ -116,7 +116,8 @@ public final class PlanSketch {
                     double y = end * plate.faceYMm();
                     double far = y + end * plate.thicknessMm();
                     sketch.polygon(List.of(new Vec2(side * plate.fromMm(), y), new Vec2(side * plate.toMm(), y),
-                            new Vec2(side * plate.toMm(), far), new Vec2(side * plate.fromMm(), far)), colour("doublers", palette.fill()), palette.ink(), 1);
+                            new Vec2(side * plate.toMm(), far), new Vec2(side * plate.fromMm(), far)),
+                            colour("doublers", palette.fill()), palette.ink(), 1);
                 }
             }
         }
@@ -138,7 +139,8 @@ public final class PlanSketch {
                 double near = side * (bar.jointMm() - bar.halfWidthMm());
                 double far = side * (bar.jointMm() + bar.halfWidthMm());
                 double end = bar.endMm(0);
-                sketch.polygon(List.of(new Vec2(near, -end), new Vec2(far, -end), new Vec2(far, end), new Vec2(near, end)), null, palette.quiet(), 1);
+                sketch.polygon(List.of(new Vec2(near, -end), new Vec2(far, -end), new Vec2(far, end), new Vec2(near, end)), null,
+                        palette.quiet(), 1);
             }
         }
         g.setLineDashes();
@@ -169,7 +171,8 @@ public final class PlanSketch {
         double end = rod.lengthMm() / 2;
         for (int side : new int[] {1, -1}) {
             double x = side * rod.axisMm();
-            sketch.polygon(List.of(new Vec2(x - half, -end), new Vec2(x + half, -end), new Vec2(x + half, end), new Vec2(x - half, end)),
+            sketch.polygon(List.of(new Vec2(x - half, -end), new Vec2(x + half, -end), new Vec2(x + half, end),
+                    new Vec2(x - half, end)),
                     colour("rods", palette.paper()), palette.ink(), 1);
         }
     }

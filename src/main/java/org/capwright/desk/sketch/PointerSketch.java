@@ -50,7 +50,8 @@ public final class PointerSketch {
         }
         Vec2 middle = pointer.from().plus(pointer.to()).times(0.5);
         double half = Math.min(all.width(), Math.max(LEAST_MM, pointer.aroundMm())) / 2;
-        return half * 2 > all.width() * 0.7 ? all : new Bounds(middle.x() - half, middle.y() - half / 2, middle.x() + half, middle.y() + half / 2);
+        return half * 2 > all.width() * 0.7 ? all : new Bounds(middle.x() - half, middle.y() - half / 2, middle.x() + half,
+                middle.y() + half / 2);
     }
 
     private Bounds all() {

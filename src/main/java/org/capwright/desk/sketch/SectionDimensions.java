@@ -57,7 +57,8 @@ public final class SectionDimensions {
         all.add(new Dimension(HoodInputs.ANNULUS.path(), false, cap.sleeve().outsideRadiusMm(), cap.hood().insideRadiusMm(), 0));
         all.add(new Dimension(GutterInputs.INSIDE_WIDTH.path(), false, -cap.gutters().get(0).insideWidthMm() / 2,
                 cap.gutters().get(0).insideWidthMm() / 2, 1));
-        all.add(new Dimension(StopInputs.WIDTH.path(), false, -cap.stops().get(0).halfWidthMm(), cap.stops().get(0).halfWidthMm(), -1));
+        all.add(new Dimension(StopInputs.WIDTH.path(), false, -cap.stops().get(0).halfWidthMm(), cap.stops().get(0).halfWidthMm(),
+                -1));
         all.add(new Dimension(HoodInputs.ABOVE_RIM.path(), true, 0, cap.hood().aboveRimMm(), 0));
         all.add(new Dimension(HoodInputs.BELOW_RIM.path(), true, -cap.hood().belowRimMm(), 0, 0));
         all.add(new Dimension(GutterInputs.DEPTH.path(), true, -cap.gutters().get(0).depthMm(), 0, 1));
@@ -85,7 +86,8 @@ public final class SectionDimensions {
         double from = sketch.x(d.fromMm());
         double to = sketch.x(d.toMm());
         StopBar bar = solved.cap().stops().get(0);
-        double outline = d.row() < 0 ? sketch.y(bar.cornerZMm() + bar.depthMm()) - AWAY_PX : sketch.y(-solved.cap().hood().belowRimMm()) + AWAY_PX;
+        double outline = d.row() < 0 ? sketch.y(bar.cornerZMm() + bar.depthMm()) - AWAY_PX
+                : sketch.y(-solved.cap().hood().belowRimMm()) + AWAY_PX;
         extension(from, outline, from, y);
         extension(to, outline, to, y);
         g.strokeLine(from, y, to, y);
@@ -134,7 +136,8 @@ public final class SectionDimensions {
      */
     public static double lyingY(Sketch sketch, Dimension d) {
         return d.row() < 0 ? Math.max(ROW_PX + 4, sketch.y(sketch.seen().maxY()) - AWAY_PX - ROW_PX / 2)
-                : Math.min(sketch.getHeight() - 6 - (1 - d.row()) * ROW_PX, sketch.y(sketch.seen().minY()) + AWAY_PX + (d.row() + 1.5) * ROW_PX);
+                : Math.min(sketch.getHeight() - 6 - (1 - d.row()) * ROW_PX, sketch.y(sketch.seen().minY()) + AWAY_PX
+                + (d.row() + 1.5) * ROW_PX);
     }
 
     /**

@@ -106,14 +106,17 @@ public final class SectionSketch {
     private void fixed() {
         double foot = -lowest();
         wall("sleeve", cap.sleeve().insideRadiusMm(), cap.sleeve().outsideRadiusMm(), foot, 0);
-        wall("hood", cap.hood().insideRadiusMm(), cap.hood().outsideRadiusMm(), -cap.hood().belowRimMm(), cap.hood().aboveRimMm());
+        wall("hood", cap.hood().insideRadiusMm(), cap.hood().outsideRadiusMm(), -cap.hood().belowRimMm(),
+                cap.hood().aboveRimMm());
         cap.hood().flat().beads().forEach(this::bead);
         standoff();
         for (Gutter gutter : cap.gutters()) {
-            mirrored(gutter.jointMm(), middle -> channel("gutter", middle, gutter.outsideWidthMm() / 2, 0, -gutter.outsideDepthMm(), gutter.sheet().thicknessMm()));
+            mirrored(gutter.jointMm(), middle -> channel("gutter", middle, gutter.outsideWidthMm() / 2, 0,
+                    -gutter.outsideDepthMm(), gutter.sheet().thicknessMm()));
         }
         for (StopBar bar : cap.stops()) {
-            mirrored(bar.jointMm(), middle -> channel("stop", middle, bar.halfWidthMm(), bar.cornerZMm(), bar.cornerZMm() + bar.depthMm(),
+            mirrored(bar.jointMm(), middle -> channel("stop", middle, bar.halfWidthMm(), bar.cornerZMm(), bar.cornerZMm()
+                    + bar.depthMm(),
                     bar.sheet().thicknessMm()));
         }
     }
@@ -140,7 +143,8 @@ public final class SectionSketch {
         g.setLineDashes(4, 3);
         for (int side : new int[] {1, -1}) {
             sketch.polygon(box(side * cap.sleeve().outsideRadiusMm(), top - cap.standoff().heightMm(),
-                    side * cap.hood().insideRadiusMm(), top), part.equals("standoffs") ? palette.accent() : null, palette.quiet(), 1);
+                    side * cap.hood().insideRadiusMm(), top), part.equals("standoffs") ? palette.accent() : null, palette.quiet(),
+                    1);
         }
         g.setLineDashes();
     }
@@ -149,7 +153,8 @@ public final class SectionSketch {
     private void channel(String name, double middle, double half, double openZ, double floorZ, double thickness) {
         double in = Math.signum(openZ - floorZ) * thickness;
         fill(name, List.of(new Vec2(middle - half, openZ), new Vec2(middle - half, floorZ), new Vec2(middle + half, floorZ),
-                new Vec2(middle + half, openZ), new Vec2(middle + half - thickness, openZ), new Vec2(middle + half - thickness, floorZ + in),
+                new Vec2(middle + half, openZ), new Vec2(middle + half - thickness, openZ),
+                new Vec2(middle + half - thickness, floorZ + in),
                 new Vec2(middle - half + thickness, floorZ + in), new Vec2(middle - half + thickness, openZ)));
     }
 
@@ -181,7 +186,8 @@ public final class SectionSketch {
         double freeLip = top - leaf.lipDownMm(leaf.curveFlangeMm());
         double hingeOut = heel - leaf.lipOutMm(leaf.hingeFlangeMm());
         double freeOut = free + leaf.lipOutMm(leaf.curveFlangeMm());
-        double[][] outline = {{heel, top}, {free, top}, {freeOut, freeLip}, {freeOut - t, freeLip}, {free - t, top - t}, {heel + t, top - t},
+        double[][] outline = {{heel, top}, {free, top}, {freeOut, freeLip}, {freeOut - t, freeLip}, {free - t, top - t},
+                {heel + t, top - t},
             {hingeOut + t, hingeLip}, {hingeOut, hingeLip}};
         Motion motion = Motion.of(leaf);
         for (int side : new int[] {1, -1}) {
@@ -195,7 +201,8 @@ public final class SectionSketch {
 
     private void rod(PivotRod rod) {
         for (int side : new int[] {1, -1}) {
-            sketch.circle(side * rod.axisMm(), rod.axisZMm(), rod.diameterMm() / 2, colour("rods", palette.paper()), palette.ink(), 1.4);
+            sketch.circle(side * rod.axisMm(), rod.axisZMm(), rod.diameterMm() / 2, colour("rods", palette.paper()),
+                    palette.ink(), 1.4);
         }
     }
 
@@ -212,7 +219,8 @@ public final class SectionSketch {
         g.strokeOval(sketch.x(at.x()) - 9, sketch.y(at.y()) - 9, 18, 18);
         g.setFill(color);
         g.setTextAlign(TextAlignment.LEFT);
-        g.fillText(chosen.words() + " " + chosen.quantity().words(chosen.value(), format) + String.format(Locale.ROOT, ", open %.1f deg",
+        g.fillText(chosen.words() + " " + chosen.quantity().words(chosen.value(), format)
+                + String.format(Locale.ROOT, ", open %.1f deg",
                 Math.toDegrees(chosen.place().get().openRad())), CAPTION_X_PX, CAPTION_Y_PX);
     }
 }

@@ -40,7 +40,8 @@ public final class SheetSketch {
     public static void paint(Sketch sketch, Palette palette, SheetLayout layout, double pxPerMm, String chosen) {
         SheetSketch picture = new SheetSketch(sketch, palette);
         sketch.look(pxPerMm, new Vec2(1, layout.size().widthMm() * pxPerMm + 1), palette.desk());
-        sketch.polygon(SlabMesh.box(0, 0, layout.size().lengthMm(), layout.size().widthMm()), palette.paper(), palette.ink(), 1.4);
+        sketch.polygon(SlabMesh.box(0, 0, layout.size().lengthMm(), layout.size().widthMm()), palette.paper(), palette.ink(),
+                1.4);
         layout.remnant().ifPresent(picture::remnant);
         // a small piece may lie in a hole of a larger one
         layout.placements().stream().sorted(Comparator.comparingDouble((Placement one) -> -one.outline().bounds().width() * one.outline().bounds().height()))

@@ -34,7 +34,8 @@ public final class PrintTask extends Task<Boolean> {
     protected Boolean call() throws IOException, PrinterException {
         Path file = Files.createTempFile("capwright-print", ".pdf");
         try {
-            TemplateBook.write(file, solved.blanks(), setup, false, JobTag.of(solved.cap().job(), solved.stamp(), solved.checks()), solved.format());
+            TemplateBook.write(file, solved.blanks(), setup, false,
+                    JobTag.of(solved.cap().job(), solved.stamp(), solved.checks()), solved.format());
             try (PDDocument document = Loader.loadPDF(file.toFile())) {
                 PrinterJob job = PrinterJob.getPrinterJob();
                 // pages carry their own size and are printed at true size

@@ -59,7 +59,8 @@ final class BeadList extends VBox {
 
     private void add() {
         int size = session.textProperty().get().listSize(HoodInputs.BEADS);
-        session.replace(session.textProperty().get().without(HoodInputs.BEADS).with(HoodInputs.BEAD_FROM_TOP.at(size).path(), "1 in"));
+        session.replace(session.textProperty().get().without(HoodInputs.BEADS).with(HoodInputs.BEAD_FROM_TOP.at(size).path(),
+                "1 in"));
     }
 
     /** Beads by rule again: none typed, and no word that says "none". */

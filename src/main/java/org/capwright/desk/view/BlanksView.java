@@ -120,7 +120,8 @@ final class BlanksView extends BorderPane {
         }
         Blank chosen = list.getSelectionModel().getSelectedItem();
         list.getItems().setAll(solved.blanks());
-        int index = Math.max(0, solved.blanks().stream().map(Blank::id).toList().indexOf(chosen == null ? "leaf-1" : chosen.id()));
+        int index = Math.max(0, solved.blanks().stream().map(Blank::id).toList().indexOf(chosen == null ? "leaf-1"
+                : chosen.id()));
         list.getSelectionModel().select(index);
     }
 
@@ -133,7 +134,8 @@ final class BlanksView extends BorderPane {
         double width = Math.max(50, sketch.getWidth() - BlankSketch.ROOM_PX - EDGE_PX);
         double height = Math.max(50, sketch.getHeight() - BlankSketch.ROOM_PX - TOP_PX);
         pxPerMm = Math.min(width / bounds.width(), height / bounds.height());
-        originPx = new Vec2(BlankSketch.ROOM_PX + width / 2 - bounds.center().x() * pxPerMm, TOP_PX + height / 2 + bounds.center().y() * pxPerMm);
+        originPx = new Vec2(BlankSketch.ROOM_PX + width / 2 - bounds.center().x() * pxPerMm, TOP_PX + height / 2
+                + bounds.center().y() * pxPerMm);
         from = null;
         to = null;
         sketch.repaint();
@@ -150,9 +152,11 @@ final class BlanksView extends BorderPane {
     private void point(MouseEvent event) {
         Blank blank = list.getSelectionModel().getSelectedItem();
         if (blank != null && to == null) {
-            measured.setText(BlankSketch.at(sketch, blank.drawing(), event.getX(), event.getY()).map(station -> station.what() + ": "
+            measured.setText(BlankSketch.at(sketch, blank.drawing(), event.getX(), event.getY()).map(station -> station.what()
+                    + ": "
                     + session.solvedProperty().get().format().both(Length.ofMm(station.positionMm()
-                    - (station.along() == Station.Side.BOTTOM ? blank.drawing().bounds().minX() : blank.drawing().bounds().minY())))).orElse(HINT));
+                    - (station.along() == Station.Side.BOTTOM ? blank.drawing().bounds().minX()
+                            : blank.drawing().bounds().minY())))).orElse(HINT));
         }
     }
 
@@ -200,7 +204,8 @@ final class BlanksView extends BorderPane {
         g.setFill(palette.get().ink());
         g.setTextAlign(TextAlignment.LEFT);
         Solved solved = session.solvedProperty().get();
-        g.fillText(blank.name() + ", cut " + blank.quantity() + "   " + solved.format().length(Length.ofMm(blank.lengthMm())) + " x "
+        g.fillText(blank.name() + ", cut " + blank.quantity() + "   " + solved.format().length(Length.ofMm(blank.lengthMm()))
+                + " x "
                 + solved.format().length(Length.ofMm(blank.widthMm())), 10, 16);
         g.setFill(palette.get().quiet());
         g.fillText(blank.faceUp() + ", " + blank.grain().words(), 10, 32);

@@ -73,7 +73,8 @@ final class BuysPane extends VBox {
             return;
         }
         Measure figure = measure.getValue();
-        now.setText("now " + figure.quantity().words(figure.of(solved.cap()), solved.format()) + "; one step of each input changes it by");
+        now.setText("now " + figure.quantity().words(figure.of(solved.cap()), solved.format())
+                + "; one step of each input changes it by");
         latest.ask(overtaken -> Influences.of(solved.cap(), figure), list.getItems()::setAll, e -> {
             throw e;
         });
@@ -99,7 +100,8 @@ final class BuysPane extends VBox {
                 setGraphic(null);
                 return;
             }
-            change.setText((influence.change() > 0 ? "+" : "") + measure.getValue().quantity().words(influence.change(), session.solvedProperty().get().format()));
+            change.setText((influence.change() > 0 ? "+" : "") + measure.getValue().quantity().words(influence.change(),
+                    session.solvedProperty().get().format()));
             words.setText(label(influence) + " " + influence.from() + " to " + influence.to());
             // a list cell asks for its height before it knows its width
             words.setPrefWidth(Math.max(60, list.getWidth() - CHANGE_WIDTH - EDGES));

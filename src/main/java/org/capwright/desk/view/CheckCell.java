@@ -49,7 +49,8 @@ final class CheckCell extends ListCell<Check> {
      * @param remedies remedies of a check, empty while they are looked for
      * @param apply applies a remedy
      */
-    record Source(Function<Check, ShopFormat> format, Predicate<Check> chosen, Function<Check, Optional<List<Remedy>>> remedies, Consumer<Remedy> apply) {
+    record Source(Function<Check, ShopFormat> format, Predicate<Check> chosen, Function<Check, Optional<List<Remedy>>> remedies,
+            Consumer<Remedy> apply) {
     }
 
     CheckCell(Source source) {
@@ -92,7 +93,8 @@ final class CheckCell extends ListCell<Check> {
         boolean chosen = source.chosen().test(check);
         boolean clear = check.verdict() == Verdict.CLEAR;
         say(explanation, chosen ? check.explanation() : "");
-        say(limit, chosen || !clear ? (check.limit().least() ? "at least " : "at most ") + check.quantity().words(check.limit().value(), format) + ": " + check.limit().source() : "");
+        say(limit, chosen || !clear ? (check.limit().least() ? "at least " : "at most ")
+                + check.quantity().words(check.limit().value(), format) + ": " + check.limit().source() : "");
         if (!clear || !remedies.getChildren().isEmpty()) {
             remedies.getChildren().clear();
         }

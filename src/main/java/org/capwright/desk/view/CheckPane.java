@@ -38,7 +38,8 @@ final class CheckPane extends VBox {
         title.setId("check-title");
         list.setId("checks");
         list.setAccessibleText("Checks, fouls first");
-        CheckCell.Source source = new CheckCell.Source(check -> session.solvedProperty().get().format(), check -> check.equals(attention.checkProperty().get()),
+        CheckCell.Source source = new CheckCell.Source(check -> session.solvedProperty().get().format(),
+                check -> check.equals(attention.checkProperty().get()),
                 check -> Optional.ofNullable(found.get(check.id())), remedy -> session.type(remedy.typed()));
         list.setCellFactory(view -> new CheckCell(source));
         list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> {
@@ -100,7 +101,8 @@ final class CheckPane extends VBox {
     private String summary(List<Check> now) {
         int problems = session.problemsProperty().get().size();
         String refused = problems == 0 ? "" : "   " + problems + " refused";
-        return "CHECKS   " + count(now, Verdict.FOUL) + " foul  " + count(now, Verdict.TIGHT) + " tight  " + count(now, Verdict.CLEAR)
+        return "CHECKS   " + count(now, Verdict.FOUL) + " foul  " + count(now, Verdict.TIGHT) + " tight  "
+                + count(now, Verdict.CLEAR)
                 + " clear" + refused;
     }
 

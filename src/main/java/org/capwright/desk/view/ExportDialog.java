@@ -190,7 +190,8 @@ final class ExportDialog {
 
     private void print() {
         busy.setVisible(true);
-        Background.run(new PrintTask(solved, setup()), done -> said(done ? "Sent to the printer at 100 %. Measure the scale bars." : "Not printed."),
+        Background.run(new PrintTask(solved, setup()), done -> said(done ? "Sent to the printer at 100 %. Measure the scale bars."
+                : "Not printed."),
                 problem -> said("Could not print: " + problem.getMessage()));
     }
 

@@ -28,7 +28,8 @@ final class FootBar extends HBox {
         }
         LeafAir leaf = solved.air().leaves().get(0);
         line.setText(String.format(Locale.ROOT, "%s wide, %s high    %s    opens at %s    floats %.0f to %.0f deg at the design flow (estimates)",
-                solved.format().length(Length.ofMm(solved.cap().widthMm())), solved.format().length(Length.ofMm(solved.cap().heightMm())),
+                solved.format().length(Length.ofMm(solved.cap().widthMm())),
+                solved.format().length(Length.ofMm(solved.cap().heightMm())),
                 solved.format().mass(solved.cap().massKg()), Quantity.PRESSURE.words(leaf.liftPressurePa(), solved.format()),
                 Math.toDegrees(leaf.band().drag().openRad()), Math.toDegrees(leaf.band().jet().openRad())));
     }

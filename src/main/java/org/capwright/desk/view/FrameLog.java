@@ -53,6 +53,7 @@ final class FrameLog {
     private void say() {
         Arrays.sort(nanos);
         System.err.println(String.format(Locale.ROOT, "frames: %.0f a second while moving; painting took %.2f ms (median), %.2f ms (99th percentile), %.2f ms (longest)",
-                steps / (moving * 1e-9), nanos[PAINTINGS / 2] * NANOS, nanos[PAINTINGS * 99 / 100] * NANOS, nanos[PAINTINGS - 1] * NANOS));
+                steps / (moving * 1e-9), nanos[PAINTINGS / 2] * NANOS, nanos[PAINTINGS * 99 / 100] * NANOS,
+                nanos[PAINTINGS - 1] * NANOS));
     }
 }

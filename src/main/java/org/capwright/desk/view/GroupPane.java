@@ -96,7 +96,8 @@ final class GroupPane extends VBox {
     }
 
     private String mark() {
-        boolean refused = session.problemsProperty().get().stream().anyMatch(problem -> problem.path().startsWith(group.key() + "."));
+        boolean refused = session.problemsProperty().get().stream().anyMatch(problem -> problem.path().startsWith(group.key()
+                + "."));
         Solved solved = session.solvedProperty().get();
         if (refused) {
             return "  " + Marks.sign(Verdict.FOUL);

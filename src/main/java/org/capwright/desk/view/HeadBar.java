@@ -66,8 +66,10 @@ final class HeadBar extends HBox {
         MenuButton menu = new MenuButton("File");
         menu.setId("file");
         menu.setOnShowing(event -> {
-            menu.getItems().setAll(item("New", files::fresh), item("Open...", files::open), item("Save", files::save), item("Save as...", files::saveAs));
-            files.recent().forEach(path -> menu.getItems().add(item(path.getFileName() + "   in " + path.getParent(), () -> files.open(path))));
+            menu.getItems().setAll(item("New", files::fresh), item("Open...", files::open), item("Save", files::save),
+                    item("Save as...", files::saveAs));
+            files.recent().forEach(path -> menu.getItems().add(item(path.getFileName() + "   in " + path.getParent(),
+                    () -> files.open(path))));
         });
         menu.getItems().setAll(item("New", files::fresh));
         return menu;

@@ -26,7 +26,8 @@ final class Outbox {
 
     private static void write(Window owner, Path folder, StagedFolder.Writing writing) {
         Background.run(new FolderTask(folder, writing), files -> {
-            say(owner, Alert.AlertType.INFORMATION, files.size() + (files.size() == 1 ? " file" : " files") + " written into " + folder + ".");
+            say(owner, Alert.AlertType.INFORMATION, files.size() + (files.size() == 1 ? " file" : " files") + " written into "
+                    + folder + ".");
             FolderOpener.open(folder);
         }, problem -> say(owner, Alert.AlertType.WARNING, problem.getMessage()));
     }

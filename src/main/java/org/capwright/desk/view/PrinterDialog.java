@@ -118,7 +118,8 @@ final class PrinterDialog {
             return;
         }
         try {
-            PrinterScale scale = new PrinterScale(name.getText().strip(), factor("across", PrinterPage.across(paper, units.getValue()), across),
+            PrinterScale scale = new PrinterScale(name.getText().strip(),
+                    factor("across", PrinterPage.across(paper, units.getValue()), across),
                     factor("along", PrinterPage.along(paper, units.getValue()), along));
             desk.printers().put(new PrinterFile.Entry(paper, scale));
             kept.accept(scale.printer());
@@ -130,6 +131,7 @@ final class PrinterDialog {
 
     /** A bar that is left out is taken as true. */
     private double factor(String bar, Length drawn, TextField field) {
-        return field.getText().isBlank() ? 1 : PrinterScale.factor(bar, drawn, QuantityParser.length(field.getText(), units.getValue()));
+        return field.getText().isBlank() ? 1 : PrinterScale.factor(bar, drawn,
+                QuantityParser.length(field.getText(), units.getValue()));
     }
 }

@@ -128,7 +128,8 @@ final class RoundView extends BorderPane implements Watched {
         leafTurns.clear();
         parts.clear();
         Color fill = palette.get().fill().interpolate(palette.get().quiet(), 0.35);
-        part("sleeve", SlabMesh.tube(now.sleeve().insideRadiusMm(), now.sleeve().outsideRadiusMm(), -now.sleeve().heightMm(), 0, STEPS), fill);
+        part("sleeve", SlabMesh.tube(now.sleeve().insideRadiusMm(), now.sleeve().outsideRadiusMm(), -now.sleeve().heightMm(), 0,
+                STEPS), fill);
         now.leaves().forEach(leaf -> leaf(now, leaf));
         now.gutters().forEach(gutter -> gutter(gutter, fill));
         now.stops().forEach(bar -> bar(bar, fill));
@@ -205,7 +206,8 @@ final class RoundView extends BorderPane implements Watched {
         double end = gutter.endMm(0);
         for (int side : gutter.jointMm() == 0 ? new int[] {1} : new int[] {1, -1}) {
             double x = side * gutter.jointMm();
-            part("gutters", SlabMesh.plate(SlabMesh.box(x - half, -end, x + half, end), -gutter.outsideDepthMm(), -gutter.depthMm()), fill);
+            part("gutters", SlabMesh.plate(SlabMesh.box(x - half, -end, x + half, end), -gutter.outsideDepthMm(),
+                    -gutter.depthMm()), fill);
             part("gutters", SlabMesh.plate(SlabMesh.box(x - half, -end, x - half + t, end), -gutter.outsideDepthMm(), 0), fill);
             part("gutters", SlabMesh.plate(SlabMesh.box(x + half - t, -end, x + half, end), -gutter.outsideDepthMm(), 0), fill);
         }
@@ -231,7 +233,8 @@ final class RoundView extends BorderPane implements Watched {
             Vec2 across = Vec2.polar(now.standoff().sheet().thicknessMm(), azimuth + Math.PI / 2);
             Vec2 in = Vec2.polar(now.sleeve().outsideRadiusMm(), azimuth);
             Vec2 out = Vec2.polar(now.hood().insideRadiusMm(), azimuth);
-            part("standoffs", SlabMesh.plate(List.of(in, out, out.plus(across), in.plus(across)), top - now.standoff().heightMm(), top), fill);
+            part("standoffs", SlabMesh.plate(List.of(in, out, out.plus(across), in.plus(across)), top - now.standoff().heightMm(),
+                    top), fill);
         }
     }
 
@@ -240,7 +243,8 @@ final class RoundView extends BorderPane implements Watched {
         for (int side : plate.number() == 1 ? new int[] {1} : new int[] {1, -1}) {
             for (int end : new int[] {1, -1}) {
                 double y = end * plate.faceYMm();
-                part("doublers", SlabMesh.plate(SlabMesh.box(side * plate.fromMm(), y, side * plate.toMm(), y + end * plate.thicknessMm()),
+                part("doublers", SlabMesh.plate(SlabMesh.box(side * plate.fromMm(), y, side * plate.toMm(), y
+                        + end * plate.thicknessMm()),
                         z - plate.heightMm() / 2, z + plate.heightMm() / 2), fill);
             }
         }

@@ -18,7 +18,8 @@ import org.capwright.desk.session.Undoable;
 /** What keys do. Keys that text needs stay with the text, but for undo and redo, which belong to the whole job or shop's file. */
 final class Shortcuts {
     private static final double DEGREE = Math.toRadians(1);
-    private static final List<KeyCode> DIGITS = List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
+    private static final List<KeyCode> DIGITS = List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4,
+            KeyCode.DIGIT5, KeyCode.DIGIT6);
     /** Views in which the leaves move. */
     private static final int MOVING_VIEWS = 2;
 
@@ -38,11 +39,14 @@ final class Shortcuts {
     /** Binds keys of a scene: those with Ctrl, Ctrl+Shift+S, those without, and Escape. */
     void bind(Scene scene, Map<KeyCode, Runnable> control, Runnable saveAs, Map<KeyCode, Runnable> without, Runnable escape) {
         plain = without;
-        control.forEach((code, action) -> scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), action));
-        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN), saveAs);
+        control.forEach((code, action) -> scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN),
+                action));
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
+                saveAs);
         for (int i = 0; i < DIGITS.size(); i++) {
             int index = i;
-            scene.getAccelerators().put(new KeyCodeCombination(DIGITS.get(i), KeyCombination.SHORTCUT_DOWN), () -> tabs.getSelectionModel().select(index));
+            scene.getAccelerators().put(new KeyCodeCombination(DIGITS.get(i), KeyCombination.SHORTCUT_DOWN),
+                    () -> tabs.getSelectionModel().select(index));
         }
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> press(event, scene.getFocusOwner()));
         // not a filter: Escape first belongs to what is being typed

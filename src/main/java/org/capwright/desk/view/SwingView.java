@@ -99,7 +99,8 @@ final class SwingView extends BorderPane {
     /** A foul that was not there before draws the eye to where it is. */
     private void newFoul(Solved was, Solved is) {
         if (is != null) {
-            pulse(is.worstPlace().filter(check -> check.verdict() == Verdict.FOUL).filter(check -> was == null || was.checks().stream()
+            pulse(is.worstPlace().filter(check -> check.verdict() == Verdict.FOUL).filter(check -> was == null
+                    || was.checks().stream()
                     .noneMatch(one -> one.id().equals(check.id()) && one.verdict() == Verdict.FOUL)));
         }
     }
@@ -156,8 +157,10 @@ final class SwingView extends BorderPane {
         }
         for (SectionDimensions.Dimension d : SectionDimensions.of(solved.cap())) {
             boolean near = d.upright()
-                    ? Math.abs(px - SectionDimensions.uprightX(section, d)) < 9 && between(py, section.y(d.toMm()), section.y(d.fromMm()))
-                    : Math.abs(py - SectionDimensions.lyingY(section, d)) < 9 && between(px, section.x(d.fromMm()), section.x(d.toMm()));
+                    ? Math.abs(px - SectionDimensions.uprightX(section, d)) < 9
+                    && between(py, section.y(d.toMm()), section.y(d.fromMm()))
+                    : Math.abs(py - SectionDimensions.lyingY(section, d)) < 9
+                    && between(px, section.x(d.fromMm()), section.x(d.toMm()));
             if (near) {
                 attention.inputPathProperty().set(d.path());
                 return;

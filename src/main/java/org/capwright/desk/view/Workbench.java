@@ -88,14 +88,16 @@ public final class Workbench {
     private void makeParts() {
         swing = new SwingView(session, attention, palette);
         form = new JobForm(session, attention);
-        makers = List.of(() -> swing, () -> new RoundView(session, attention, palette), () -> new BlankPages(session, latest("pages"), palette),
+        makers = List.of(() -> swing, () -> new RoundView(session, attention, palette),
+                () -> new BlankPages(session, latest("pages"), palette),
                 () -> new StockView(session, stock, palette, writings::sheets),
                 () -> new FitView(session, fit, new ToleranceDesk(session, latest("tolerance")), palette, writings::readingSheet),
                 () -> new PriceView(session, price, writings::prices));
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         VIEWS.forEach(view -> tabs.getTabs().add(tab(view)));
         tabs.getTabs().get(0).setContent(swing);
-        right = new SplitPane(new CheckPane(session, attention, latest("remedies")), new BuysPane(session, attention, latest("buys")));
+        right = new SplitPane(new CheckPane(session, attention, latest("remedies")),
+                new BuysPane(session, attention, latest("buys")));
         right.setOrientation(Orientation.VERTICAL);
         right.setDividerPositions(0.64);
         right.getStyleClass().add("side");
@@ -172,8 +174,10 @@ public final class Workbench {
         stage.setScene(scene);
         style();
         files.setWindow(stage);
-        new Shortcuts(session, attention, tabs, swing).bind(scene, Map.of(KeyCode.N, files::fresh, KeyCode.O, files::open, KeyCode.S, files::save,
-                KeyCode.E, writings::templates, KeyCode.P, writings::templates), files::saveAs, Map.of(KeyCode.F1, this::help, KeyCode.F2, this::wide), form::begin);
+        new Shortcuts(session, attention, tabs, swing).bind(scene,
+                Map.of(KeyCode.N, files::fresh, KeyCode.O, files::open, KeyCode.S, files::save,
+                KeyCode.E, writings::templates, KeyCode.P, writings::templates), files::saveAs,
+                Map.of(KeyCode.F1, this::help, KeyCode.F2, this::wide), form::begin);
         scene.setOnDragOver(this::dragOver);
         scene.setOnDragDropped(this::drop);
         stage.setOnCloseRequest(event -> {
@@ -215,7 +219,8 @@ public final class Workbench {
 
     private void style() {
         if (root.getScene() != null) {
-            root.getScene().getStylesheets().setAll(palette.get().sheet(), Workbench.class.getResource("/org/capwright/desk/window.css").toExternalForm());
+            root.getScene().getStylesheets().setAll(palette.get().sheet(),
+                    Workbench.class.getResource("/org/capwright/desk/window.css").toExternalForm());
         }
     }
 

@@ -68,7 +68,8 @@ public final class CapFigures {
         list.mm(at + "hingeEdge", leaf.slab().hingeEdgeMm()).mm(at + "freeEdge", leaf.slab().freeEdgeMm())
                 .mm(at + "rodAxis", leaf.rodAxisMm()).mm(at + "bend.allowance", leaf.bend().allowanceMm())
                 .mm(at + "bend.deduction", leaf.bend().deductionMm()).mm(at + "blank.radius", leaf.shrink().blankRadiusMm())
-                .mm(at + "blank.hingeEdge", leaf.blankHingeEdgeMm()).degrees(at + "corner.angle", leaf.hingeCorner().interiorRad())
+                .mm(at + "blank.hingeEdge", leaf.blankHingeEdgeMm()).degrees(at + "corner.angle",
+                leaf.hingeCorner().interiorRad())
                 .degrees(at + "corner.cut", leaf.hingeCorner().cutRad()).mm(at + "shrink.growth", leaf.shrink().growthMm())
                 .mm(at + "shrink.takeUp", leaf.shrink().takeUpMm()).number(at + "shrink.strain", leaf.shrink().strain())
                 .add(at + "blank.area", area("leaf-" + leaf.number(), blanks), "mm2").kg(at + "mass", leaf.balance().massKg())
@@ -106,7 +107,8 @@ public final class CapFigures {
 
     private void standoff() {
         Standoff standoff = cap.standoff();
-        list.degrees("standoff.bend.inner", standoff.innerBend().turnRad()).degrees("standoff.bend.outer", standoff.outerBend().turnRad())
+        list.degrees("standoff.bend.inner", standoff.innerBend().turnRad()).degrees("standoff.bend.outer",
+                standoff.outerBend().turnRad())
                 .mm("standoff.web", standoff.webMm()).mm("standoff.blank.length", standoff.blankLengthMm())
                 .degrees("standoff.azimuth.first", standoff.firstRad());
     }

@@ -28,7 +28,8 @@ public final class FitFigures {
         list.mm("fit.hood.radius", hood.radiusMm()).mm("fit.hood.ovality", hood.ovalityMm())
                 .degrees("fit.hood.ovality.azimuth", hood.ovalityRad()).mm("fit.hood.shift.x", hood.centre().x())
                 .mm("fit.hood.shift.y", hood.centre().y()).mm("fit.hood.scatter", fitUp.hood().scatterMm())
-                .number("fit.hood.suspects", fitUp.hood().suspects().size()).mm("fit.sleeve.radius", fitUp.work().sleeve().radiusMm())
+                .number("fit.hood.suspects", fitUp.hood().suspects().size()).mm("fit.sleeve.radius",
+                fitUp.work().sleeve().radiusMm())
                 .mm("fit.sleeve.ovality", fitUp.work().sleeve().ovalityMm());
         fitUp.made().leaves().forEach(leaf -> leaf(list, fitUp, leaf));
         return list.mm("fit.shift.best.x", advice.bestShift().x()).mm("fit.shift.best.y", advice.bestShift().y())
@@ -53,7 +54,8 @@ public final class FitFigures {
      */
     public static List<Figure> of(ToleranceRun run) {
         FigureList list = new FigureList();
-        list.number("tolerance.builds", run.builds()).number("tolerance.share", run.share()).number("tolerance.share.error", run.shareError());
+        list.number("tolerance.builds", run.builds()).number("tolerance.share", run.share()).number("tolerance.share.error",
+                run.shareError());
         spread(list, "tolerance.margin", run.least());
         run.margins().forEach(margin -> spread(list, "tolerance.margin." + margin.id(), margin));
         run.annulus().ifPresent(mm -> list.mm("tolerance.annulus", mm));

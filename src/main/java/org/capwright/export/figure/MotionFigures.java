@@ -29,7 +29,8 @@ final class MotionFigures {
 
     private void swing(int leaf, Swing swing) {
         Clearance hood = swing.least(Pair.LEAF_HOOD, leaf);
-        list.mm("swing.leaf." + leaf + ".hood.least", hood.leastMm()).degrees("swing.leaf." + leaf + ".hood.opening", hood.openRad())
+        list.mm("swing.leaf." + leaf + ".hood.least", hood.leastMm()).degrees("swing.leaf." + leaf + ".hood.opening",
+                hood.openRad())
                 .mm("swing.heel." + leaf + ".wall.least", swing.least(Pair.HEEL_WALL, leaf).leastMm())
                 .mm("swing.heel." + leaf + ".floor.least", swing.least(Pair.HEEL_FLOOR, leaf).leastMm());
     }
@@ -42,7 +43,8 @@ final class MotionFigures {
 
     private void leaf(LeafAir leaf) {
         int n = leaf.number();
-        list.add("air.liftPressure." + n, leaf.liftPressurePa(), "Pa").degrees("air.float." + n + ".jet", leaf.band().jet().openRad())
+        list.add("air.liftPressure." + n, leaf.liftPressurePa(), "Pa").degrees("air.float." + n + ".jet",
+                leaf.band().jet().openRad())
                 .degrees("air.float." + n + ".drag", leaf.band().drag().openRad());
         leaf.band().jetStopM3PerS().ifPresent(flow -> list.add("air.flowToStop." + n, flow, "m3/s"));
         list.add("closing." + n + ".moment", leaf.closing().leastMomentNm(), "N m");

@@ -56,7 +56,8 @@ public final class BuildBook {
                 List.of("what", "nominal", "tolerance or limit", "measured", "initials"), cells));
         blocks.add(new Block.Paragraph("Tolerances: lengths ISO 2768-1 class c (from memory); bores EN 1506, plus only (one copy);"
                 + " bends common practice, no source; limits are the job's own.", 2.2, 4, true));
-        blocks.add(new Block.Paragraph("Built by ____________________   checked by ____________________   date ____________", 2.6, 8));
+        blocks.add(new Block.Paragraph("Built by ____________________   checked by ____________________   date ____________", 2.6,
+                8));
         try (PdfBook book = new PdfBook("Sign-off sheet", tag, setup.scale())) {
             book.write(Flow.pages(blocks, setup.paper(), "Sign-off sheet", "verify before the cap leaves the shop",
                     book.typeface()), file);

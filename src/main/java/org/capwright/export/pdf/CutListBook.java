@@ -51,7 +51,8 @@ public final class CutListBook {
      * @param format how numbers are printed
      * @throws IOException if it can't be written
      */
-    public static void write(Path file, Cap cap, CutList list, List<Check> checks, Paper paper, JobTag tag, ShopFormat format) throws IOException {
+    public static void write(Path file, Cap cap, CutList list, List<Check> checks, Paper paper, JobTag tag,
+            ShopFormat format) throws IOException {
         write(file, cap, list, checks, PrintSetup.of(paper), tag, format);
     }
 
@@ -67,7 +68,8 @@ public final class CutListBook {
      * @param format how numbers are printed
      * @throws IOException if it can't be written
      */
-    public static void write(Path file, Cap cap, CutList list, List<Check> checks, PrintSetup setup, JobTag tag, ShopFormat format)
+    public static void write(Path file, Cap cap, CutList list, List<Check> checks, PrintSetup setup, JobTag tag,
+            ShopFormat format)
             throws IOException {
         try (PdfBook book = new PdfBook("Cut list", tag, setup.scale())) {
             List<Block> blocks = new CutListBook(cap, list, checks, format).blocks();

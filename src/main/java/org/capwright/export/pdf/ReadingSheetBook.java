@@ -31,7 +31,8 @@ public final class ReadingSheetBook {
      */
     public static void write(Path file, Cap cap, Paper paper, JobTag tag, ShopFormat format) throws IOException {
         try (PdfBook book = new PdfBook("Reading sheet", tag)) {
-            book.write(Flow.pages(blocks(cap, format), paper, "Reading sheet", "azimuth from +x (across the rods) towards +y, seen from above",
+            book.write(Flow.pages(blocks(cap, format), paper, "Reading sheet",
+                    "azimuth from +x (across the rods) towards +y, seen from above",
                     book.typeface()), file);
         }
     }
@@ -43,7 +44,8 @@ public final class ReadingSheetBook {
         List<SheetLine> lines = ReadingSheet.of(cap);
         for (String section : lines.stream().map(SheetLine::section).distinct().toList()) {
             List<List<String>> rows = lines.stream().filter(line -> line.section().equals(section))
-                    .map(line -> List.of(line.words(), format.length(Length.ofMm(line.drawnMm())), line.typed().isEmpty() ? ROOM : line.typed())).toList();
+                    .map(line -> List.of(line.words(), format.length(Length.ofMm(line.drawnMm())), line.typed().isEmpty() ? ROOM
+                    : line.typed())).toList();
             blocks.add(Block.Paragraph.heading(section.substring(0, 1).toUpperCase(Locale.ROOT) + section.substring(1)));
             blocks.addAll(TableBlocks.of(List.of(0.55, 0.2, 0.25), List.of("what", "as drawn", "reading"), rows));
         }

@@ -23,7 +23,8 @@ import org.capwright.swing.Swing;
 
 /** Makes builds of a cap and finds their margins. */
 final class Builder {
-    private static final List<Pair> FOLLOWED = List.of(Pair.LEAF_HOOD, Pair.HEEL_WALL, Pair.HEEL_FLOOR, Pair.FLANGE_SPOUT, Pair.LIP_STANDOFF);
+    private static final List<Pair> FOLLOWED = List.of(Pair.LEAF_HOOD, Pair.HEEL_WALL, Pair.HEEL_FLOOR, Pair.FLANGE_SPOUT,
+            Pair.LIP_STANDOFF);
 
     private final Cap cap;
     private final boolean normal;
@@ -49,8 +50,10 @@ final class Builder {
         }
         this.hoods = cap.leaves().stream().map(leaf -> new QuickHood(leaf, cap.stopRad())).toList();
         Swing drawn = Swing.of(cap);
-        this.spoutMm = cap.leaves().stream().mapToDouble(leaf -> drawn.least(Pair.FLANGE_SPOUT, leaf.number()).leastMm()).toArray();
-        this.standoffMm = cap.leaves().stream().mapToDouble(leaf -> drawn.least(Pair.LIP_STANDOFF, leaf.number()).leastMm()).toArray();
+        this.spoutMm = cap.leaves().stream().mapToDouble(leaf -> drawn.least(Pair.FLANGE_SPOUT,
+                leaf.number()).leastMm()).toArray();
+        this.standoffMm = cap.leaves().stream().mapToDouble(leaf -> drawn.least(Pair.LIP_STANDOFF,
+                leaf.number()).leastMm()).toArray();
     }
 
     List<Margin> margins() {
@@ -62,7 +65,8 @@ final class Builder {
         Draw draw = new Draw(seed, build, normal);
         double radius = cap.hood().insideRadiusMm() + draw(draw, Source.HOOD_DIAMETER, only) / 2;
         double ovality = Math.abs(draw(draw, Source.OVALITY, only));
-        Oval hood = Oval.of(radius, ovality, draw.halfTurn(), new Vec2(draw(draw, Source.SHIFT, only), draw(draw, Source.SHIFT, only)));
+        Oval hood = Oval.of(radius, ovality, draw.halfTurn(), new Vec2(draw(draw, Source.SHIFT, only),
+                draw(draw, Source.SHIFT, only)));
         double[] least = new double[margins.size()];
         Arrays.fill(least, Double.POSITIVE_INFINITY);
         for (int side = -1; side <= 1; side += 2) {

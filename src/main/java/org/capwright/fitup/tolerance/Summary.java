@@ -56,7 +56,8 @@ final class Summary {
     private static MarginSpread spread(String id, String words, double limitMm, double[] values, double[][] alone) {
         double[] sorted = ToleranceRun.sorted(values);
         double clear = Arrays.stream(values).filter(value -> value >= 0).count();
-        return new MarginSpread(id, words, limitMm, clear / values.length, Percentile.of(sorted, 0.01), Percentile.of(sorted, 0.05),
+        return new MarginSpread(id, words, limitMm, clear / values.length, Percentile.of(sorted, 0.01),
+                Percentile.of(sorted, 0.05),
                 Percentile.of(sorted, 0.5), Histogram.of(sorted), shares(alone));
     }
 

@@ -61,7 +61,8 @@ public record ToleranceRun(int builds, long seed, double share, double shareErro
             apart[i] = run(builder, alone, seed, sources[i], share -> progress.goOn((before + share * alone) / all));
             together = apart[i] == null ? null : together;
         }
-        return together == null ? Optional.empty() : Optional.of(new Summary(cap, builder.margins(), together, apart).run(builds, seed));
+        return together == null ? Optional.empty() : Optional.of(new Summary(cap, builder.margins(), together, apart).run(builds,
+                seed));
     }
 
     /** Margins by margin and build; null where it was ended. */

@@ -86,7 +86,8 @@ public final class Nester {
     public static boolean fits(Piece piece, SheetSize size, NestRules rules) {
         double roomMm = piece.turns().stream().mapToDouble(turns -> roomMm(piece, turns, size, rules)).max().orElseThrow();
         // the search's shapes reach beyond the true ones by less than this
-        return roomMm > CLOSE_MM || roomMm >= 0 && !fitting(new NestTask(List.of(new Demand(piece, 1)), List.of(size), rules)).isEmpty();
+        return roomMm > CLOSE_MM || roomMm >= 0 && !fitting(new NestTask(List.of(new Demand(piece, 1)), List.of(size),
+                rules)).isEmpty();
     }
 
     /** What a sheet has to spare for the box of a piece that is turned, at its tighter side; negative where it does not fit. */

@@ -16,7 +16,8 @@ record PairFit(List<Convex> noFit, Form first, Form second, double roomX, double
 
     boolean exists() {
         // grown a little on the side of "they fit": only a clear no is a proof
-        Geometry moves = rectangle(first.width - roomX - SLACK_MM, first.height - roomY - SLACK_MM, roomX - second.width + SLACK_MM,
+        Geometry moves = rectangle(first.width - roomX - SLACK_MM, first.height - roomY - SLACK_MM, roomX - second.width
+                + SLACK_MM,
                 roomY - second.height + SLACK_MM);
         return !UnaryUnionOp.union(noFit.stream().map(PairFit::polygon).toList()).covers(moves);
     }

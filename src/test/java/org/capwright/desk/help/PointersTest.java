@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The help sheet's drawings point at something that is there, and spans are the inputs' own sizes. */
 class PointersTest {
-    private static final Set<String> PARTS = Set.of("", "sleeve", "hood", "leaves", "rods", "gutter", "stop", "standoffs", "doublers");
+    private static final Set<String> PARTS = Set.of("", "sleeve", "hood", "leaves", "rods", "gutter", "stop", "standoffs",
+            "doublers");
 
     static Stream<Cap> demos() {
         return Stream.of("kiln-room", "bakery-oven-room", "grain-dryer-hall", "woodwork-class").map(PointersTest::demo);

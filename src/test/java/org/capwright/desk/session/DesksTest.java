@@ -106,7 +106,8 @@ class DesksTest {
         ToleranceDesk tolerance = new ToleranceDesk(session, atOnce());
         tolerance.start(500, 7);
         ToleranceRun run = tolerance.runProperty().get();
-        assertThat(run.share()).isEqualTo(ToleranceRun.of(session.solvedProperty().get().cap(), 500, 7, Progress.NONE).orElseThrow().share());
+        assertThat(run.share()).isEqualTo(ToleranceRun.of(session.solvedProperty().get().cap(), 500, 7,
+                Progress.NONE).orElseThrow().share());
         assertThat(tolerance.progressProperty().get()).isNegative();
         session.type(HoodInputs.ANNULUS, "3 in");
         assertThat(tolerance.runProperty().get()).as("a run of another cap").isNull();
@@ -131,7 +132,8 @@ class DesksTest {
         stock.watchedProperty().set(true);
         assertThat(stock.nestedProperty().get().split()).isEmpty();
         removeSheets("22");
-        session.shop().stock().add("sheets", Map.of("metal", Metal.GALVANIZED.word(), "gauge", "22", "length", "48 in", "width", "48 in"));
+        session.shop().stock().add("sheets", Map.of("metal", Metal.GALVANIZED.word(), "gauge", "22", "length", "48 in", "width",
+                "48 in"));
         Map<String, String> split = stock.nestedProperty().get().split();
         assertThat(split).containsEntry(HoodInputs.PIECES.path(), "2");
         session.type(split);
@@ -204,7 +206,8 @@ class DesksTest {
         Path good = folder.resolve("good.json");
         ShopStock small = StockFiles.sample();
         List<StockSheet> few = Stream.concat(small.sheets().stream().limit(3), Stream.empty()).toList();
-        StockFiles.write(good, new ShopStock("ours", "CAD", small.units(), small.rules(), true, false, 3, few, small.bars(), small.hardware()));
+        StockFiles.write(good, new ShopStock("ours", "CAD", small.units(), small.rules(), true, false, 3, few, small.bars(),
+                small.hardware()));
         file.take(good);
         assertThat(file.valueProperty().get().currency()).isEqualTo("CAD");
         assertThat(file.valueProperty().get().sheets()).hasSize(3);
