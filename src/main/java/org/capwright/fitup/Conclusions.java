@@ -3,6 +3,8 @@ package org.capwright.fitup;
 import java.util.ArrayList;
 import java.util.List;
 import org.capwright.check.Quantity;
+import org.capwright.job.Input;
+import org.capwright.job.Inputs;
 import org.capwright.units.Angle;
 import org.capwright.units.ShopFormat;
 
@@ -49,7 +51,8 @@ final class Conclusions {
         for (Residual residual : fit.suspects()) {
             String at = residual.reading().kind() == Reading.Kind.GIRTH ? "" : " at "
                     + format.angle(Angle.ofRad(residual.reading().azimuthRad()));
-            all.add("Measure again: " + residual.reading().path() + at + " reads "
+            String path = residual.reading().path();
+            all.add("Measure again: " + Inputs.at(path).map(Input::label).orElse("") + at + " (" + path + ") reads "
                     + Quantity.LENGTH.words(residual.reading().valueMm(), format)
                     + ", which is " + Quantity.LENGTH.words(Math.abs(residual.withoutMm()), format)
                     + (residual.withoutMm() > 0 ? " more" : " less") + " than all the others say.");

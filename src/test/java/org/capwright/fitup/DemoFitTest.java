@@ -61,7 +61,7 @@ class DemoFitTest {
     void theMistypedReadingIsNamed() {
         FitUp fitUp = FitUp.of(job("grain-dryer-hall"));
         assertThat(fitUp.hood().suspects()).extracting(one -> one.reading().path()).containsExactly("fit.hoodBore[3].diameter");
-        assertThat(fitUp.notes().get(0)).startsWith("Measure again: fit.hoodBore[3].diameter at 67.5 deg reads 41 13/16 in");
+        assertThat(fitUp.notes().get(0)).startsWith("Measure again: bore diameter at 67.5 deg (fit.hoodBore[3].diameter) reads 41 13/16 in");
         assertThat(fitUp.hood().residuals()).hasSize(16);
         Oval without = fitUp.withoutSuspects().orElseThrow().work().hood();
         assertThat(without.radiusMm()).isCloseTo(525.2, within(0.5));
