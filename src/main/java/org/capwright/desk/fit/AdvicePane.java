@@ -1,15 +1,13 @@
 package org.capwright.desk.fit;
 
 import java.util.List;
-import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.BorderPane;
 import org.capwright.check.Verdict;
 import org.capwright.desk.session.FitDesk;
 import org.capwright.desk.session.FitDesk.Fitted;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.sketch.Marks;
+import org.capwright.desk.widget.WordColumn;
 import org.capwright.fitup.BlankChange;
 import org.capwright.fitup.Contradiction;
 import org.capwright.fitup.FitVerdict;
@@ -20,19 +18,16 @@ import org.capwright.units.Length;
 import org.capwright.units.ShopFormat;
 
 /** Everything that can be done, what the readings tell, every clearance, and which blanks change. */
-final class AdvicePane extends ScrollPane {
+final class AdvicePane extends BorderPane {
     private final Session session;
     private final FitDesk desk;
-    private final VBox box = new VBox(3);
+    private final WordColumn column = new WordColumn(3);
 
     AdvicePane(Session session, FitDesk desk) {
         this.session = session;
         this.desk = desk;
-        box.getStyleClass().add("readings");
-        setContent(box);
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        setId("advice");
+        column.setId("advice");
+        setCenter(column);
         desk.fittedProperty().addListener((o, was, is) -> show());
         show();
     }
@@ -44,24 +39,24 @@ final class AdvicePane extends ScrollPane {
     }
 
     private void show() {
-        box.getChildren().clear();
+        column.clear();
         Fitted fitted = desk.fittedProperty().get();
         if (fitted == null) {
             return;
         }
         ShopFormat format = session.solvedProperty().get().format();
-        title("WHAT TO DO");
+        column.title("WHAT TO DO");
         List<Suggestion> suggestions = fitted.advice().suggestions();
         if (suggestions.isEmpty()) {
-            line("Nothing: every clearance keeps its limit.");
+            column.line("Nothing: every clearance keeps its limit.");
         }
-        suggestions.forEach(one -> line(words(one, format)));
-        line("Best place of the hood: shift " + shift(fitted, format) + "; leaf to hood "
+        suggestions.forEach(one -> column.line(words(one, format)));
+        column.line("Best place of the hood: shift " + shift(fitted, format) + "; leaf to hood "
                 + format.length(Length.ofMm(fitted.advice().leastNowMm()))
                 + " now, " + format.length(Length.ofMm(fitted.advice().bestLeastMm())) + " then.");
         notes(fitted, format);
         changes(fitted.fitUp().rederived().changes(fitted.fitUp().drawn()), format);
-        title("EVERY CLEARANCE");
+        column.title("EVERY CLEARANCE");
         fitted.fitUp().verdicts().stream().sorted((a, b) -> Double.compare(a.check().margin(), b.check().margin()))
                 .forEach(one -> clearance(one, format));
     }
@@ -74,23 +69,23 @@ final class AdvicePane extends ScrollPane {
     }
 
     private void notes(Fitted fitted, ShopFormat format) {
-        title("WHAT THE READINGS TELL");
+        column.title("WHAT THE READINGS TELL");
         Oval hood = fitted.fitUp().work().hood();
         if (fitted.fitUp().hood().terms().radius()) {
-            line("Hood: mean inside radius " + length(hood.radiusMm(), format) + ", out of round by "
+            column.line("Hood: mean inside radius " + length(hood.radiusMm(), format) + ", out of round by "
                     + length(hood.ovalityMm(), format) + " either way, longest at "
                     + format.angle(Angle.ofRad(hood.ovalityRad())) + ", centre off by " + length(hood.centre().norm(), format)
                     + ".");
         }
-        fitted.fitUp().notes().forEach(this::line);
-        fitted.fitUp().withoutSuspects().ifPresent(without -> line("Without the readings that disagree: "
+        fitted.fitUp().notes().forEach(column::line);
+        fitted.fitUp().withoutSuspects().ifPresent(without -> column.line("Without the readings that disagree: "
                 + without.verdict().word() + ", "
                 + without.deciding().line(format) + "."));
         fitted.fitUp().rederived().conflicts().stream().filter(one -> one.check().verdict() != Verdict.CLEAR).forEach(one -> conflict(one, format));
     }
 
     private void conflict(Contradiction one, ShopFormat format) {
-        line(Marks.sign(one.check().verdict()) + " " + one.check().line(format) + ": " + one.check().limit().source() + ". "
+        column.line(Marks.sign(one.check().verdict()) + " " + one.check().line(format) + ": " + one.check().limit().source() + ". "
                 + one.remedy())
                 .getStyleClass().add(Marks.style(one.check().verdict()));
     }
@@ -99,31 +94,17 @@ final class AdvicePane extends ScrollPane {
         if (changes.isEmpty()) {
             return;
         }
-        title("BLANKS THAT CHANGE, since cut parts are held at their sizes");
-        changes.forEach(change -> line(change.name() + ": " + length(change.oldLengthMm(), format) + " x "
+        column.title("BLANKS THAT CHANGE, since cut parts are held at their sizes");
+        changes.forEach(change -> column.line(change.name() + ": " + length(change.oldLengthMm(), format) + " x "
                 + length(change.oldWidthMm(), format) + " becomes "
                 + length(change.newLengthMm(), format) + " x " + length(change.newWidthMm(), format)));
     }
 
     private void clearance(FitVerdict one, ShopFormat format) {
-        line(Marks.sign(one.verdict()) + " " + one.line(format)).getStyleClass().add(Marks.style(one.verdict()));
+        column.line(Marks.sign(one.verdict()) + " " + one.line(format)).getStyleClass().add(Marks.style(one.verdict()));
     }
 
     private static String length(double mm, ShopFormat format) {
         return format.length(Length.ofMm(mm));
-    }
-
-    private void title(String text) {
-        Label label = new Label(text);
-        label.getStyleClass().add("pane-title");
-        box.getChildren().add(label);
-    }
-
-    private Label line(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        box.getChildren().add(label);
-        return label;
     }
 }

@@ -7,34 +7,31 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.BorderPane;
 import org.capwright.desk.session.FitDesk;
 import org.capwright.desk.session.FitDesk.Fitted;
 import org.capwright.desk.session.Session;
+import org.capwright.desk.widget.WordColumn;
 import org.capwright.fitup.Residual;
 import org.capwright.fitup.SheetLine;
 
 /** All readings, in the order in which a lead hand walks round the cap. */
-final class ReadingList extends ScrollPane {
+final class ReadingList extends BorderPane {
+    /** Keeps the next reading in sight. */
     private static final double AHEAD_PX = 90;
 
     private final Session session;
     private final FitDesk desk;
-    private final VBox box = new VBox(4);
+    private final WordColumn column = new WordColumn(4);
     private final List<ReadingRow> rows = new ArrayList<>();
     private final ReadOnlyObjectWrapper<SheetLine> current = new ReadOnlyObjectWrapper<>();
 
     ReadingList(Session session, FitDesk desk) {
         this.session = session;
         this.desk = desk;
-        box.getStyleClass().add("readings");
-        setContent(box);
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        setId("readings");
+        column.setId("readings");
+        setCenter(column);
         desk.linesProperty().addListener((o, was, is) -> show());
         desk.fittedProperty().addListener((o, was, is) -> show());
         session.problemsProperty().addListener((o, was, is) -> show());
@@ -70,14 +67,12 @@ final class ReadingList extends ScrollPane {
 
     private void build(List<SheetLine> lines) {
         rows.clear();
-        box.getChildren().clear();
+        column.clear();
         String section = "";
         for (SheetLine line : lines) {
             if (!line.section().equals(section)) {
                 section = line.section();
-                Label title = new Label(section.toUpperCase(Locale.ROOT));
-                title.getStyleClass().add("pane-title");
-                box.getChildren().add(title);
+                column.title(section.toUpperCase(Locale.ROOT));
             }
             ReadingRow row = new ReadingRow(desk, line);
             int index = rows.size();
@@ -90,7 +85,7 @@ final class ReadingList extends ScrollPane {
             });
             row.field().focusedProperty().addListener((o, was, is) -> focus(row, is));
             rows.add(row);
-            box.getChildren().add(row);
+            column.add(row);
         }
     }
 
@@ -106,24 +101,7 @@ final class ReadingList extends ScrollPane {
         if (index >= 0 && index < rows.size()) {
             rows.get(index).field().requestFocus();
             rows.get(index).field().selectAll();
-            reveal(rows.get(index));
-        }
-    }
-
-    /** Keeps the reading and the next one in sight. */
-    private void reveal(ReadingRow row) {
-        double seen = getViewportBounds().getHeight();
-        double room = box.getHeight() - seen;
-        if (room <= 0) {
-            return;
-        }
-        double top = getVvalue() * room;
-        double from = row.getBoundsInParent().getMinY() - AHEAD_PX / 2;
-        double to = row.getBoundsInParent().getMaxY() + AHEAD_PX;
-        if (from < top) {
-            setVvalue(Math.max(0, from) / room);
-        } else if (to > top + seen) {
-            setVvalue(Math.min(1, (to - seen) / room));
+            column.reveal(rows.get(index), AHEAD_PX / 2, AHEAD_PX);
         }
     }
 

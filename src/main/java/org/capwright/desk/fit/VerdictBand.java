@@ -97,10 +97,10 @@ final class VerdictBand extends VBox {
         return rad < 0 ? rad + 2 * Math.PI : rad;
     }
 
-    private void say(String reason, String toDo) {
+    private void say(String reason, String first) {
         why.setText(reason);
-        advice.setText(toDo);
+        advice.setText(first);
         why.setManaged(!reason.isEmpty());
-        advice.setManaged(!toDo.isEmpty());
+        advice.setManaged(!first.isEmpty());
     }
 }

@@ -8,16 +8,14 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import org.capwright.desk.session.Session;
 import org.capwright.desk.session.StockDesk;
 import org.capwright.desk.session.StockDesk.Nested;
 import org.capwright.desk.sketch.BarSketch;
 import org.capwright.desk.sketch.Palette;
 import org.capwright.desk.sketch.Sketch;
+import org.capwright.desk.widget.WordColumn;
 import org.capwright.price.Names;
 import org.capwright.stock.BarGroup;
 import org.capwright.stock.SheetGroup;
@@ -38,8 +36,7 @@ final class LayoutList extends BorderPane {
     private final StockDesk desk;
     private final ObjectProperty<Palette> palette;
     private final StringProperty chosen = new SimpleStringProperty("");
-    private final VBox box = new VBox(6);
-    private final ScrollPane scroll = new ScrollPane(box);
+    private final WordColumn column = new WordColumn(6);
     private final Label under = new Label();
     private final List<SheetPane> panes = new ArrayList<>();
     private Nested shown;
@@ -49,17 +46,14 @@ final class LayoutList extends BorderPane {
         this.session = session;
         this.desk = desk;
         this.palette = palette;
-        box.getStyleClass().add("readings");
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setId("sheets");
+        column.setId("sheets");
         under.getStyleClass().add("foot");
         under.setMaxWidth(Double.MAX_VALUE);
         under.setId("under-pointer");
-        setCenter(scroll);
+        setCenter(column);
         setBottom(under);
         desk.nestedProperty().addListener((o, was, is) -> show());
-        scroll.widthProperty().addListener((o, was, is) -> show());
+        column.widthProperty().addListener((o, was, is) -> show());
         palette.addListener((o, was, is) -> repaint());
         chosen.addListener((o, was, is) -> panes.forEach(SheetPane::repaint));
         pointed(Optional.empty());
@@ -72,15 +66,15 @@ final class LayoutList extends BorderPane {
 
     private void show() {
         Nested nested = desk.nestedProperty().get();
-        if (nested == null || session.solvedProperty().get() == null || nested == shown && scroll.getWidth() == shownWidth) {
+        if (nested == null || session.solvedProperty().get() == null || nested == shown && column.getWidth() == shownWidth) {
             return;
         }
         shown = nested;
-        shownWidth = scroll.getWidth();
-        box.getChildren().clear();
+        shownWidth = column.getWidth();
+        column.clear();
         panes.clear();
         double longest = nested.groups().stream().flatMap(group -> group.nest().sheets().stream()).mapToDouble(layout -> layout.size().lengthMm()).max().orElse(1);
-        double pxPerMm = Math.max(60, scroll.getWidth() - EDGE_PX) / longest;
+        double pxPerMm = Math.max(60, column.getWidth() - EDGE_PX) / longest;
         ShopFormat format = session.solvedProperty().get().format();
         nested.groups().forEach(group -> group(group, pxPerMm, format));
         nested.plan().ifPresent(plan -> plan.bars().forEach(bar -> bars(bar, format)));
@@ -88,38 +82,38 @@ final class LayoutList extends BorderPane {
 
     private void group(SheetGroup group, double pxPerMm, ShopFormat format) {
         Nest nest = group.nest();
-        title(new Names(format).of(group.sheet()));
-        line(nest.words() + (nest.settled() ? "" : "; the time was up before the search was"));
+        column.title(new Names(format).of(group.sheet()));
+        column.line(nest.words() + (nest.settled() ? "" : "; the time was up before the search was"));
         for (Demand lost : nest.unplaced()) {
-            line("No sheet for " + lost.quantity() + " " + lost.piece().name() + ".").getStyleClass().add("verdict-foul");
+            column.line("No sheet for " + lost.quantity() + " " + lost.piece().name() + ".").getStyleClass().add("verdict-foul");
         }
         for (SheetLayout layout : nest.sheets()) {
             String remnant = layout.remnant().map(rest -> ", remnant " + length(rest.width(), format) + " x "
                     + length(rest.height(), format)).orElse("");
-            line(String.format(Locale.ROOT, "%s x %s%s: use %.0f %%%s%s", length(layout.size().lengthMm(), format),
+            column.line(String.format(Locale.ROOT, "%s x %s%s: use %.0f %%%s%s", length(layout.size().lengthMm(), format),
                     length(layout.size().widthMm(), format),
                     group.stockOf(layout).remnant() ? " remnant" : "", 100 * layout.usedMm2() / layout.size().areaMm2(), remnant,
                     layout.cuts().isEmpty() ? "" : ", a shear can cut it in " + layout.cuts().size() + " cuts"));
             SheetPane pane = new SheetPane(layout, pxPerMm, palette, chosen, this::pointed);
             panes.add(pane);
-            box.getChildren().add(pane);
+            column.add(pane);
         }
     }
 
     private void bars(BarGroup group, ShopFormat format) {
-        title(new Names(format).bar(group));
+        column.title(new Names(format).bar(group));
         if (group.plan().proved()) {
-            line("No plan costs less.");
+            column.line("No plan costs less.");
         }
         for (CutBar bar : group.plan().bars()) {
-            line(length(bar.size().lengthMm(), format) + "; rest " + length(bar.restMm(group.kerfMm()), format));
+            column.line(length(bar.size().lengthMm(), format) + "; rest " + length(bar.restMm(group.kerfMm()), format));
             Sketch sketch = Sketch.of(drawing -> BarSketch.paint(drawing, palette.get(), bar, group.kerfMm(), format));
             sketch.getStyleClass().clear();
             sketch.setMinHeight(BAR_PX);
             sketch.setPrefHeight(BAR_PX);
-            box.getChildren().add(sketch);
+            column.add(sketch);
         }
-        group.plan().tooLongMm().forEach(mm -> line("No bar for " + length(mm, format)
+        group.plan().tooLongMm().forEach(mm -> column.line("No bar for " + length(mm, format)
                 + ".").getStyleClass().add("verdict-foul"));
     }
 
@@ -139,19 +133,5 @@ final class LayoutList extends BorderPane {
 
     private static String length(double mm, ShopFormat format) {
         return format.length(Length.ofMm(mm));
-    }
-
-    private void title(String text) {
-        Label label = new Label(text);
-        label.getStyleClass().add("pane-title");
-        box.getChildren().add(label);
-    }
-
-    private Label line(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        box.getChildren().add(label);
-        return label;
     }
 }
